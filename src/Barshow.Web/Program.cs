@@ -1,2 +1,6 @@
-var app = WebApplication.CreateBuilder(args).Build();
-app.Run();
+using Barshow.Web.Verbs;
+
+return await CommandLine.RunAsync(args);
+
+/// <summary>The entry point; named so that host tests can start it.</summary>
+public partial class Program;
