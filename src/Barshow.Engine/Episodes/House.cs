@@ -48,6 +48,9 @@ public sealed record PublishingLimits
 
     /// <summary>The shortest chapter, in seconds.</summary>
     public int ShortestChapterSeconds { get; init; } = 10;
+
+    /// <summary>The longest title of a chapter that is shown whole, in characters. Common platform practice: 70.</summary>
+    public int ChapterTitleCharacters { get; init; } = 70;
 }
 
 /// <summary>The settings of a house.</summary>

@@ -1,0 +1,45 @@
+namespace Barshow.Engine.Findings;
+
+/// <content>The description, chapters, structured data and what else goes out.</content>
+public static partial class FindingCatalogue
+{
+    /// <summary>No chapters, because no film times are known.</summary>
+    public static FindingKind ChaptersWithheld { get; } = new("chapters-withheld", Severity.Note,
+        "Chapters are made from film times only. None is known yet, so the chapter list and chapters.vtt are withheld; a plan's minutes are never passed off as film times.");
+
+    /// <summary>Some drinks have a film time and some have none.</summary>
+    public static FindingKind ChapterTimeMissing { get; } = new("chapter-time-missing", Severity.Fix,
+        "Some drinks of the lineup have a film time and others have none; the chapter list is withheld until it is whole.");
+
+    /// <summary>A film time that no film can have.</summary>
+    public static FindingKind FilmTimeImpossible { get; } = new("film-time-impossible", Severity.Fix,
+        "A film time below nought, or at or after the end of the film.");
+
+    /// <summary>Fewer chapters than the page accepts.</summary>
+    public static FindingKind ChaptersTooFew { get; } = new("chapters-too-few", Severity.Fix,
+        "The page reads a chapter list only when it has enough chapters; the number is a setting (common platform practice: 3).");
+
+    /// <summary>A chapter shorter than the page accepts.</summary>
+    public static FindingKind ChapterTooShort { get; } = new("chapter-too-short", Severity.Fix,
+        "The page refuses the whole list when one chapter is too short; the shortest length is a setting (common platform practice: 10 seconds).");
+
+    /// <summary>A chapter title that will be cut off.</summary>
+    public static FindingKind ChapterTitleLong { get; } = new("chapter-title-long", Severity.Note,
+        "Pages cut off a long chapter title; the length shown is a setting (common platform practice: 70 characters).");
+
+    /// <summary>The film's length is not known, so the last chapter's length was not checked.</summary>
+    public static FindingKind FilmLengthUnknown { get; } = new("film-length-unknown", Severity.Note,
+        "Without the film's length the last chapter's length cannot be checked.");
+
+    /// <summary>The first chapter was opened at nought.</summary>
+    public static FindingKind ChapterMoved { get; } = new("chapter-moved", Severity.Note,
+        "A first drink that starts within the shortest chapter of the beginning opens the list at 0:00, because a list must begin there.");
+
+    /// <summary>The film shows the drinks in another order than the lineup.</summary>
+    public static FindingKind FilmOrderDiffers { get; } = new("film-order-differs", Severity.Note,
+        "The film times put the drinks in another order than the viewer order.");
+
+    /// <summary>Text that a page would take for a chapter.</summary>
+    public static FindingKind LooksLikeChapter { get; } = new("looks-like-chapter", Severity.Fix,
+        "Text outside the chapter list reads as a time, such as a clock time or a ratio of 1:15, and a page may take it for a chapter.");
+}

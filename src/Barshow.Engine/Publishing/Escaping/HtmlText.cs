@@ -1,0 +1,18 @@
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+
+namespace Barshow.Engine.Publishing.Escaping;
+
+/// <summary>Text for an HTML page, between tags or inside a quoted attribute: the same escapes are safe in both.</summary>
+public static class HtmlText
+{
+    private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
+
+    /// <summary>The text as one line, cleaned and escaped.</summary>
+    public static string Of(string? text) => Encoder.Encode(PlainText.Line(text));
+
+    /// <summary>An address for <c>href</c> or <c>src</c>: only absolute http and https addresses pass, everything else gives null.</summary>
+    /// <remarks>Keeps <c>javascript:</c> and <c>data:</c> out of pages that a maker hosts.</remarks>
+    public static string? Address(string? text) =>
+        WebAddress.TryRead(text, out var address) ? Encoder.Encode(address) : null;
+}
