@@ -58,7 +58,7 @@ public static class DomainJson
         var fresh = type.Type.GetConstructor(Type.EmptyTypes) is null ? null : Activator.CreateInstance(type.Type);
         foreach (var property in type.Properties)
         {
-            if (property.Get is not { } get || property.IsRequired)
+            if (property.Get is not { } get || property.Set is null || property.IsRequired)
                 continue;
             var usual = fresh is null ? null : get(fresh);
             property.ShouldSerialize = (_, value) => !Equals(value, usual) && !(IsEmptyList(value) && IsEmptyList(usual));

@@ -1,0 +1,28 @@
+using Barshow.Data.Opening;
+using Barshow.Data.Stores;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
+namespace Barshow.Data;
+
+/// <summary>What the program needs to save and load.</summary>
+public static class BarshowDataServices
+{
+    /// <summary>The database of a folder, its stores, and what opens it.</summary>
+    public static IServiceCollection AddBarshowData(this IServiceCollection services, DataFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton(folder);
+        services.AddDbContextFactory<BarshowDb>(options => options.UseBarshowSqlite(SqliteOptions.ConnectionString(folder.Database)));
+        services.AddSingleton<DatabaseOpener>();
+        services.AddSingleton<EpisodeStore>();
+        services.AddSingleton<DrinkStore>();
+        services.AddSingleton<IngredientStore>();
+        services.AddSingleton<KitStore>();
+        services.AddSingleton<HouseStore>();
+        services.AddSingleton<FeaturedLogStore>();
+        services.AddSingleton<BarStore>();
+        return services;
+    }
+}

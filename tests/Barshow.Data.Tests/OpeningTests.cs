@@ -1,0 +1,90 @@
+using System.Globalization;
+using Barshow.Data.Opening;
+using Barshow.Data.Tests.Support;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace Barshow.Data.Tests;
+
+public sealed class OpeningTests
+{
+    [Theory]
+    [InlineData("journal_mode", "wal")]
+    [InlineData("synchronous", "2")] // FULL
+    [InlineData("foreign_keys", "1")]
+    [InlineData("busy_timeout", "10000")]
+    public async Task Every_connection_is_set_so_that_an_acknowledged_save_stays(string pragma, string expected)
+    {
+        await using var house = await TestHouse.OpenAsync();
+        for (var connection = 0; connection < 3; connection++)
+        {
+            await using var db = await house.OpenDbAsync();
+            await db.Database.OpenConnectionAsync();
+            await using var command = db.Database.GetDbConnection().CreateCommand();
+            command.CommandText = $"PRAGMA {pragma}";
+
+            Assert.Equal(expected, Convert.ToString(await command.ExecuteScalarAsync(), CultureInfo.InvariantCulture));
+        }
+    }
+
+    [Fact]
+    public async Task A_new_database_needs_no_backup()
+    {
+        await using var house = await TestHouse.OpenAsync();
+
+        Assert.False(Directory.Exists(house.Folder.Backups));
+    }
+
+    [Fact]
+    public async Task The_migrations_are_up_to_date_with_the_model()
+    {
+        await using var house = await TestHouse.OpenAsync();
+        await using var db = await house.OpenDbAsync();
+
+        Assert.False(db.Database.HasPendingModelChanges());
+    }
+
+    [Fact]
+    public async Task A_database_of_a_newer_version_is_left_alone_with_a_sentence()
+    {
+        await using var house = await TestHouse.OpenAsync();
+        await using (var db = await house.OpenDbAsync())
+            await db.Database.ExecuteSqlAsync($"INSERT INTO __EFMigrationsHistory VALUES ('29990101000000_FromTheFuture', '99.0')");
+
+        var problem = await Assert.ThrowsAsync<NewerDatabaseException>(() => house.Get<DatabaseOpener>().OpenAsync(house.Folder));
+
+        Assert.Equal($"The database in {house.Folder.Path} was made by a newer Barshow (it has \"29990101000000_FromTheFuture\"). Use that version, or choose another data folder.", problem.Message);
+    }
+
+    [Fact]
+    public async Task An_older_database_is_backed_up_before_it_is_brought_up_to_date()
+    {
+        await using var house = await TestHouse.OpenAsync();
+        await house.Drinks.SaveAsync(Make.Drink(), null);
+        await using (var db = await house.OpenDbAsync())
+            await db.GetService<IMigrator>().MigrateAsync(Migration.InitialDatabase);
+
+        var backup = await house.Get<DatabaseOpener>().OpenAsync(house.Folder);
+
+        Assert.Equal(Path.Combine(house.Folder.Backups, "before-upgrade-20270306-100000.db"), backup);
+        Assert.True(File.Exists(backup));
+        Assert.Empty(await house.Drinks.ListAsync());
+    }
+
+    [Theory]
+    [InlineData("/given", "/from/environment", "/given")]
+    [InlineData(null, "/from/environment", "/from/environment")]
+    [InlineData("", "/from/environment", "/from/environment")]
+    public void The_folder_is_the_given_one_else_the_one_the_environment_names(string? given, string? variable, string expected) =>
+        Assert.Equal(Path.GetFullPath(expected), DataFolder.Resolve(given, variable).Path);
+
+    [Fact]
+    public void Without_either_the_folder_is_the_users_own()
+    {
+        var folder = DataFolder.Resolve(null, null);
+
+        Assert.StartsWith(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), folder.Path, StringComparison.Ordinal);
+        Assert.EndsWith("Barshow", folder.Path, StringComparison.Ordinal);
+    }
+}
