@@ -19,6 +19,10 @@ public static partial class FindingCatalogue
     public static FindingKind NotPourable { get; } = new("not-pourable", Severity.Fix,
         "The amount lies on no grid that a jigger shows: quarters and thirds of an ounce, steps of 2.5 ml.");
 
+    /// <summary>An amount on its own grid that has no agreeing amount on the other.</summary>
+    public static FindingKind NoAgreeingPair { get; } = new("no-agreeing-pair", Severity.Fix,
+        "The amount can be poured, but no quarter or third of an ounce, or no mark in millilitres, comes within 3 % of it, so it cannot be said truly in both units.");
+
     /// <summary>A slip of the pen was read as a person would read it.</summary>
     public static FindingKind ReadingRepaired { get; } = new("reading-repaired", Severity.Note,
         "A misspelled unit or a mistyped number was read as a person would read it.");
@@ -26,4 +30,8 @@ public static partial class FindingCatalogue
     /// <summary>An abbreviation that fits two units.</summary>
     public static FindingKind UnitAmbiguous { get; } = new("unit-ambiguous", Severity.Fix,
         "The abbreviation fits two units; both are named and the commoner one is used.");
+
+    /// <summary>A number that is read as it stands and may have been meant otherwise.</summary>
+    public static FindingKind AmountDoubtful { get; } = new("amount-doubtful", Severity.Fix,
+        "The number is read as it stands, but another is likely to be meant: 11/2 for 1½, 5-3 for 3-5.");
 }

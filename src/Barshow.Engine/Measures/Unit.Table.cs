@@ -4,25 +4,25 @@ namespace Barshow.Engine.Measures;
 public sealed partial class Unit
 {
     /// <summary>Millilitre.</summary>
-    public static Unit Millilitre { get; } = new("ml", "mil", "mil", UnitKind.Volume) { Millilitres = 1 };
+    public static Unit Millilitre { get; } = new("ml", "mil", "mil", UnitKind.Volume) { Abbreviation = "ml", IsDecimal = true, Millilitres = 1 };
 
     /// <summary>Centilitre, 10 ml.</summary>
-    public static Unit Centilitre { get; } = new("cl", "centilitre", "centilitres", UnitKind.Volume) { Millilitres = 10 };
+    public static Unit Centilitre { get; } = new("cl", "centilitre", "centilitres", UnitKind.Volume) { Abbreviation = "cl", IsDecimal = true, Millilitres = 10 };
 
     /// <summary>Decilitre, 100 ml.</summary>
-    public static Unit Decilitre { get; } = new("dl", "decilitre", "decilitres", UnitKind.Volume) { Millilitres = 100 };
+    public static Unit Decilitre { get; } = new("dl", "decilitre", "decilitres", UnitKind.Volume) { Abbreviation = "dl", IsDecimal = true, Millilitres = 100 };
 
     /// <summary>Litre, 1000 ml.</summary>
-    public static Unit Litre { get; } = new("l", "litre", "litres", UnitKind.Volume) { Millilitres = 1000 };
+    public static Unit Litre { get; } = new("l", "litre", "litres", UnitKind.Volume) { Abbreviation = "l", IsDecimal = true, Millilitres = 1000 };
 
     /// <summary>Fluid ounce; the convention fixes it.</summary>
-    public static Unit Ounce { get; } = new("oz", "ounce", "ounces", UnitKind.Volume) { Ounces = 1 };
+    public static Unit Ounce { get; } = new("oz", "ounce", "ounces", UnitKind.Volume) { Abbreviation = "oz", Ounces = 1 };
 
     /// <summary>Teaspoon, a sixth of an ounce: 5 ml by the bar convention.</summary>
-    public static Unit Teaspoon { get; } = new("tsp", "teaspoon", "teaspoons", UnitKind.Volume) { Ounces = new(1, 6) };
+    public static Unit Teaspoon { get; } = new("tsp", "teaspoon", "teaspoons", UnitKind.Volume) { Abbreviation = "tsp", Ounces = new(1, 6) };
 
     /// <summary>Tablespoon, half an ounce: 15 ml by the bar convention.</summary>
-    public static Unit Tablespoon { get; } = new("tbsp", "tablespoon", "tablespoons", UnitKind.Volume) { Ounces = new(1, 2) };
+    public static Unit Tablespoon { get; } = new("tbsp", "tablespoon", "tablespoons", UnitKind.Volume) { Abbreviation = "tbsp", Ounces = new(1, 2) };
 
     /// <summary>Cup, 8 ounces: 240 ml by the bar convention.</summary>
     public static Unit Cup { get; } = new("cup", "cup", "cups", UnitKind.Volume) { Ounces = 8 };
@@ -43,10 +43,10 @@ public sealed partial class Unit
     public static Unit Part { get; } = new("part", "part", "parts", UnitKind.Part);
 
     /// <summary>Gram.</summary>
-    public static Unit Gram { get; } = new("g", "gram", "grams", UnitKind.Mass) { Grams = 1 };
+    public static Unit Gram { get; } = new("g", "gram", "grams", UnitKind.Mass) { Abbreviation = "g", IsDecimal = true, Grams = 1 };
 
     /// <summary>Kilogram.</summary>
-    public static Unit Kilogram { get; } = new("kg", "kilogram", "kilograms", UnitKind.Mass) { Grams = 1000 };
+    public static Unit Kilogram { get; } = new("kg", "kilogram", "kilograms", UnitKind.Mass) { Abbreviation = "kg", IsDecimal = true, Grams = 1000 };
 
     /// <summary>Leaf.</summary>
     public static Unit Leaf { get; } = new("leaf", "leaf", "leaves", UnitKind.Count);

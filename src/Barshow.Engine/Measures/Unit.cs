@@ -47,8 +47,20 @@ public sealed partial class Unit
     /// <summary>What it counts.</summary>
     public UnitKind Kind { get; }
 
+    /// <summary>Whether amounts are written as decimals ("22.5 ml") rather than with fractions ("¾ oz").</summary>
+    public bool IsDecimal { get; private init; }
+
+    /// <summary>Whether it is said with "an": "half an ounce".</summary>
+    internal bool TakesAn => Spoken[0] is 'a' or 'e' or 'i' or 'o';
+
+    /// <summary>An abbreviation, written the same of one and of many; null when the unit is written in full.</summary>
+    private string? Abbreviation { get; init; }
+
     /// <summary>Millilitres in one, where that does not depend on the convention or the house.</summary>
     public Rational? Millilitres { get; private init; }
+
+    /// <summary>Whether it is a metric volume: millilitre, centilitre, decilitre, litre.</summary>
+    public bool IsMetric => Kind == UnitKind.Volume && Millilitres is not null && IsDecimal;
 
     /// <summary>Fluid ounces in one, where the convention fixes the ounce.</summary>
     public Rational? Ounces { get; private init; }
@@ -66,6 +78,9 @@ public sealed partial class Unit
     public Rational? MillilitresUnder(Convention convention, BarSizes? sizes = null) =>
         Millilitres
         ?? (Ounces is { } ounces ? ounces * convention.MillilitresPerOunce() : HouseSize?.Invoke(sizes ?? BarSizes.Default));
+
+    /// <summary>As it is written after an amount: "oz" of any, "dash" of one or less, "dashes" of more.</summary>
+    public string Written(Rational amount) => Abbreviation ?? (amount > Rational.One ? SpokenMany : Spoken);
 
     /// <summary>The unit of that canonical name.</summary>
     public static bool TryNamed(string name, [NotNullWhen(true)] out Unit? unit) => Known.TryGetValue(name, out unit);
