@@ -42,4 +42,8 @@ public static partial class FindingCatalogue
     /// <summary>There is no room to top up.</summary>
     public static FindingKind TopHasNoRoom { get; } = new("top-has-no-room", Severity.Fix,
         "The drink is topped up, but with the usual ice it stands at the wash line before the top-up.");
+
+    /// <summary>A closing line that says nothing.</summary>
+    public static FindingKind FinishUnreadable { get; } = new("finish-unreadable", Severity.Fix,
+        "The closing line of a drink names no method, glass or garnish that could be understood.");
 }

@@ -16,6 +16,9 @@ public sealed record Garnish(string Text)
     /// <summary>Whether a spent shell or a leftover does, so that nothing more is bought.</summary>
     public bool FromLeftovers { get; init; }
 
+    /// <summary>What stands beside it, each counted for itself; its text is part of this one's.</summary>
+    public IReadOnlyList<Garnish> Beside { get; init; } = [];
+
     /// <summary>What will do instead, best first.</summary>
     public IReadOnlyList<Garnish> Instead { get; init; } = [];
 }
