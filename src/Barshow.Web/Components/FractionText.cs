@@ -8,7 +8,15 @@ public sealed class FractionText : ComponentBase
 {
     private static readonly Dictionary<char, (string Upper, string Lower)> Drawn = new()
     {
-        ['⅓'] = ("1", "3"), ['⅔'] = ("2", "3"), ['⅛'] = ("1", "8"), ['⅜'] = ("3", "8"), ['⅝'] = ("5", "8"), ['⅞'] = ("7", "8"), ['⅙'] = ("1", "6"), ['⅚'] = ("5", "6"), ['⅕'] = ("1", "5"),
+        ['⅓'] = ("1", "3"),
+        ['⅔'] = ("2", "3"),
+        ['⅛'] = ("1", "8"),
+        ['⅜'] = ("3", "8"),
+        ['⅝'] = ("5", "8"),
+        ['⅞'] = ("7", "8"),
+        ['⅙'] = ("1", "6"),
+        ['⅚'] = ("5", "6"),
+        ['⅕'] = ("1", "5"),
     };
 
     private static readonly System.Buffers.SearchValues<char> Marks = System.Buffers.SearchValues.Create([.. Drawn.Keys]);

@@ -11,7 +11,6 @@ public static class PageHeaders
         .AddReferrerPolicyNoReferrer()
         .AddCrossOriginOpenerPolicy(policy => policy.SameOrigin())
         .AddCrossOriginResourcePolicy(policy => policy.SameOrigin())
-        .RemoveServerHeader()
         .AddContentSecurityPolicy(policy =>
         {
             policy.AddDefaultSrc().Self();

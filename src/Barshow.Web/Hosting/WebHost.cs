@@ -24,6 +24,7 @@ public static class WebHost
         var builder = WebApplication.CreateBuilder(Options(args));
         var folder = DataFolder.Resolve(settings.DataFolder);
         builder.WebHost.UseUrls(string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{settings.Port ?? FreePort()}"));
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         KeepLogsQuiet(builder.Logging);
         // Another site's page must not reach the app under a name of its own that points here.
         builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1;[::1]";

@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 namespace Barshow.Web.Look;
 
 /// <summary>The outline icons, read once from the program itself.</summary>
-public static partial class Icons
+public static partial class IconFiles
 {
     private static readonly FrozenDictionary<string, string> Drawn = Read();
 
