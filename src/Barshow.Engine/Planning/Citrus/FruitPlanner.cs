@@ -26,7 +26,7 @@ public static class FruitPlanner
             .Select(cut => Use(fruit, cut.Key.Cut, cut.Value, findings))
             .ToList();
         var juiceEach = Math.Max(0, fruit.Produce?.JuiceMillilitres ?? 0);
-        var halvesForJuice = juiceEach > 0 ? Whole(Math.Max(0, need.JuiceMillilitres) / juiceEach * 2) : 0;
+        var halvesForJuice = juiceEach > 0 ? Halves(need.JuiceMillilitres, juiceEach) : 0;
         var pressedHalves = Math.Max(halvesForJuice, Math.Max(0, need.Shells));
         var best = Choose(uses, pressedHalves);
         return new FruitPlan(fruit, need, best.Fruit, Pair(uses, best))
@@ -114,6 +114,8 @@ public static class FruitPlanner
     }
 
     private static int Covering(int pieces, int perFruit) => pieces <= 0 ? 0 : (pieces + perFruit - 1) / perFruit;
+
+    private static int Halves(double juice, double juiceEach) => (int)Math.Clamp(Math.Ceiling((juice - Quantity.Least) * 2 / juiceEach), 0, int.MaxValue / 8);
 
     private static int Whole(double amount) => amount >= int.MaxValue / 4 ? int.MaxValue / 4 : (int)Math.Ceiling(amount - Quantity.Least);
 }
