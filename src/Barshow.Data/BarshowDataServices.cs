@@ -1,3 +1,5 @@
+using Barshow.Data.Archive;
+using Barshow.Data.Archive.Import;
 using Barshow.Data.Opening;
 using Barshow.Data.Stores;
 using Microsoft.Extensions.DependencyInjection;
@@ -23,6 +25,9 @@ public static class BarshowDataServices
         services.AddSingleton<HouseStore>();
         services.AddSingleton<FeaturedLogStore>();
         services.AddSingleton<BarStore>();
+        services.AddSingleton<HouseExport>();
+        services.AddSingleton<HouseImport>();
+        services.AddSingleton<StockLoader>();
         return services;
     }
 }

@@ -32,6 +32,8 @@ public static class DomainJson
             TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatANewOneHas } },
             UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
             IgnoreReadOnlyProperties = true,
+            RespectNullableAnnotations = true,
+            AllowDuplicateProperties = false,
             WriteIndented = indented,
             NewLine = "\n",
             MaxDepth = 32,

@@ -16,9 +16,9 @@ public sealed class BarStore(IDbContextFactory<BarshowDb> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        var house = await db.Houses.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version)).SingleOrDefaultAsync(cancel);
-        var kit = await db.Kits.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version)).SingleOrDefaultAsync(cancel);
-        var ingredients = await db.Ingredients.Where(row => row.DeletedAt == null).OrderBy(row => row.Slug).Select(row => new Mark(row.Id, row.Version)).ToListAsync(cancel);
+        var house = await db.Houses.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
+        var kit = await db.Kits.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
+        var ingredients = await db.Ingredients.Where(row => row.DeletedAt == null).OrderBy(row => row.Slug).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).ToListAsync(cancel);
 
         var last = _last;
         if (last is not null && last.HouseMark == house && last.KitMark == kit && last.IngredientMarks.SequenceEqual(ingredients))
@@ -35,8 +35,8 @@ public sealed class BarStore(IDbContextFactory<BarshowDb> contexts)
         return bar;
     }
 
-    // A row at a version never changes, so the pair tells whether what was read still holds.
-    private readonly record struct Mark(long Id, int Version);
+    // A save changes the version, and a restored backup, which may count over again, the instant.
+    private readonly record struct Mark(long Id, int Version, DateTimeOffset SavedAt);
 
     private sealed record Loaded(Bar Bar, Mark HouseMark, Mark KitMark, IReadOnlyList<Mark> IngredientMarks, Dictionary<Mark, Ingredient> Known);
 }
