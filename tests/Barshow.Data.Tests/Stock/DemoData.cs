@@ -18,6 +18,12 @@ internal static class DemoData
     /// <summary>The ingredients.</summary>
     public static IngredientShelf Shelf { get; } = new(Read<IReadOnlyList<Ingredient>>("stock/ingredients.json"));
 
+    /// <summary>The drinks.</summary>
+    public static IReadOnlyList<Spec> Drinks { get; } = Read<IReadOnlyList<Spec>>("stock/drinks.json");
+
+    /// <summary>The drink of that slug.</summary>
+    public static Spec Drink(string slug) => Drinks.Single(drink => drink.Slug == Slug.Parse(slug));
+
     /// <summary>The ingredient of that slug.</summary>
     public static Ingredient Ingredient(string slug) => Shelf[Slug.Parse(slug)] ?? throw new InvalidOperationException($"There is no {slug}.");
 
