@@ -46,6 +46,12 @@ public sealed record LineupDrink
     /// <summary>The drink it is filmed beside for comparison; empty for none.</summary>
     public Slug BesideDrink { get; init; }
 
+    /// <summary>Where on set it is made: "bar", "side table"; empty for the station its method implies.</summary>
+    public string Station { get; init; } = "";
+
+    /// <summary>What stands behind it in the picture; empty for the backdrop that is up.</summary>
+    public string Backdrop { get; init; } = "";
+
     /// <summary>The line of the brief its name stands on, counted from 1; null when it came from elsewhere.</summary>
     public int? BriefLine { get; init; }
 
