@@ -57,6 +57,12 @@ public sealed record Episode
     /// <summary>How long the film is, in seconds; null until it exists.</summary>
     public double? FilmLengthSeconds { get; init; }
 
+    /// <summary>Where the film can be seen, a full web address; empty until it is published.</summary>
+    public string FilmAddress { get; init; } = "";
+
+    /// <summary>The address of the film's still picture; empty when there is none.</summary>
+    public string StillAddress { get; init; } = "";
+
     /// <summary>Mise tasks that are done, by their key.</summary>
     public IReadOnlyList<string> Ticked { get; init; } = [];
 

@@ -92,6 +92,9 @@ public sealed record House
     /// <summary>The limits of the publishing page.</summary>
     public PublishingLimits Limits { get; init; } = new();
 
+    /// <summary>How descriptions are laid out.</summary>
+    public DescriptionTemplate Description { get; init; } = DescriptionTemplate.Default;
+
     /// <summary>How many months must pass before a drink is featured again. A house rule, 12 to begin with.</summary>
     public int RemakeMonths { get; init; } = 12;
 

@@ -42,4 +42,40 @@ public static partial class FindingCatalogue
     /// <summary>Text that a page would take for a chapter.</summary>
     public static FindingKind LooksLikeChapter { get; } = new("looks-like-chapter", Severity.Fix,
         "Text outside the chapter list reads as a time, such as a clock time or a ratio of 1:15, and a page may take it for a chapter.");
+
+    /// <summary>A slot of the template that no part has, or that stands twice.</summary>
+    public static FindingKind TemplateSlotUnknown { get; } = new("template-slot-unknown", Severity.Fix,
+        "A slot in braces names no part of a description, or stands a second time; it is left out.");
+
+    /// <summary>A slot the template must have.</summary>
+    public static FindingKind TemplateSlotMissing { get; } = new("template-slot-missing", Severity.Note,
+        "Disclosure, chapters, recipes, gifts, links and cautions are never left out; where the template has no slot for one, it is added.");
+
+    /// <summary>Text stands before the disclosure.</summary>
+    public static FindingKind DisclosureNotFirst { get; } = new("disclosure-not-first", Severity.Fix,
+        "Pages show only the first lines of a description; the disclosure belongs there (16 CFR 255.0(f): hard to miss).");
+
+    /// <summary>A sponsor pays and no disclosure is written.</summary>
+    public static FindingKind DisclosureUnwritten { get; } = new("disclosure-unwritten", Severity.Fix,
+        "A sponsor is named but the disclosure's words are missing; a plain one stands in until they are given.");
+
+    /// <summary>A link that cannot be followed.</summary>
+    public static FindingKind LinkUnusable { get; } = new("link-unusable", Severity.Fix,
+        "The address of a link is not a full http or https address, so a page does not make it clickable.");
+
+    /// <summary>A part of the description was shortened to fit.</summary>
+    public static FindingKind DescriptionShortened { get; } = new("description-shortened", Severity.Note,
+        "The description was longer than the page takes and was shortened in the house's order; nothing is shortened in silence.");
+
+    /// <summary>The description does not fit however it is shortened.</summary>
+    public static FindingKind DescriptionTooLong { get; } = new("description-too-long", Severity.Stop,
+        "The description is longer than the page takes, which would refuse it or cut off the cautions at its end.");
+
+    /// <summary>The title is too long for the page.</summary>
+    public static FindingKind TitleTooLong { get; } = new("title-too-long", Severity.Fix,
+        "The title is longer than the page takes; the limit is a setting (common platform practice: 100 characters).");
+
+    /// <summary>A line to publish without an amount.</summary>
+    public static FindingKind LineWithoutAmount { get; } = new("line-without-amount", Severity.Fix,
+        "A line of a recipe to publish has no amount, so viewers cannot measure it.");
 }

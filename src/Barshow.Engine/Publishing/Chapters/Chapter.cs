@@ -1,4 +1,5 @@
 using System.Globalization;
+using Barshow.Engine.Names;
 
 namespace Barshow.Engine.Publishing.Chapters;
 
@@ -7,6 +8,9 @@ namespace Barshow.Engine.Publishing.Chapters;
 /// <param name="Title">Its title, one line of plain text.</param>
 public sealed record Chapter(int StartSeconds, string Title)
 {
+    /// <summary>The drinks it shows; empty for talk.</summary>
+    public IReadOnlyList<Slug> Drinks { get; init; } = [];
+
     /// <summary>Where it starts as a description writes it: "0:42", "12:05", "1:02:05".</summary>
     public string Time => TimeText(StartSeconds);
 

@@ -43,7 +43,7 @@ public sealed class ChapterPlanner
         if (!inFilmOrder.Select(item => item.Drink).SequenceEqual(timed.Select(item => item.Drink)))
             _findings.Add(ChapterSentences.FilmOrderDiffers(_episode, inFilmOrder.Select(item => item.Drink.Name)));
 
-        var chapters = Chapters([.. inFilmOrder.Select(item => (item.Drink.Name, WholeSeconds(item.Start!.Value)))]);
+        var chapters = Chapters([.. inFilmOrder.Select(item => (item.Drink, WholeSeconds(item.Start!.Value)))]);
         var fit = Check(chapters);
         return new()
         {
@@ -67,11 +67,11 @@ public sealed class ChapterPlanner
     // Never rounded up: a chapter that starts late hides the first words about its drink.
     private static int WholeSeconds(double seconds) => (int)Math.Floor(seconds);
 
-    private List<Chapter> Chapters(List<(string Name, int Start)> drinks)
+    private List<Chapter> Chapters(List<(LineupDrink Drink, int Start)> drinks)
     {
         var chapters = drinks
             .GroupBy(drink => drink.Start)
-            .Select(shared => new Chapter(shared.Key, Titled(shared.Select(drink => drink.Name))))
+            .Select(shared => new Chapter(shared.Key, Titled(shared.Select(drink => drink.Drink.Name))) { Drinks = [.. shared.Select(drink => drink.Drink.Spec.Slug)] })
             .ToList();
         if (chapters[0].StartSeconds >= _limits.ShortestChapterSeconds)
         {
