@@ -5,7 +5,7 @@ namespace Barshow.Web.Drawing;
 /// <summary>The level in a bottle after one pour or a group of them.</summary>
 /// <param name="Name">What was poured: "Mojito ×2".</param>
 /// <param name="LeftMillilitres">What is left in the bottle after it, not below 0.</param>
-public sealed record BottleLevel(string Name, double LeftMillilitres);
+public sealed record BottleMark(string Name, double LeftMillilitres);
 
 /// <summary>Draws a bottle with its level after each drink, found from the volume; names that would collide move down and get a leader.</summary>
 public static class BottleSketch
@@ -22,8 +22,29 @@ public static class BottleSketch
     /// <summary>The drawing's height for so many labels.</summary>
     public static double HeightFor(int levels) => Math.Max(Profile[^1].Height * Scale + 16, 130 + levels * LabelGap);
 
+    /// <summary>An empty bottle with a graduated side and long marks at shares of its height, to teach with.</summary>
+    public static string Outline(double width, double height, IReadOnlyList<double> marks)
+    {
+        ArgumentNullException.ThrowIfNull(marks);
+        var scale = (height - 20) / Profile[^1].Height;
+        const double middle = 98;
+        var floor = height - 6;
+        var svg = new Svg();
+        var left = Svg.Smooth([.. Profile.AsEnumerable().Reverse().Select(point => (middle - point.Radius * scale, floor - point.Height * scale))]);
+        var right = Svg.Smooth([.. Profile.Select(point => (middle + point.Radius * scale, floor - point.Height * scale))]);
+        svg.Add($"<path d=\"M{left} L{right} Z\" class=\"glass-body\"/>");
+        var side = middle + 36.6 * scale;
+        for (var y = floor - 30; y > height * .36; y -= 13.5)
+            svg.Add($"<path d=\"M{side - 2} {y}h-7\" class=\"tick\"/>");
+        svg.Add($"<path d=\"M{left}\" class=\"outline\" stroke-width=\"2\"/><path d=\"M{right}\" class=\"outline\" stroke-width=\"2\"/><path d=\"M{middle - 31.5 * scale} {floor}H{middle + 31.5 * scale}\" class=\"outline\" stroke-width=\"3\"/>");
+        svg.Add($"<rect x=\"{middle - 13.5 * scale}\" y=\"{floor - Profile[^1].Height * scale - 4}\" width=\"{27 * scale}\" height=\"{9 * scale}\" class=\"cap\"/>");
+        foreach (var mark in marks)
+            svg.Add($"<path d=\"M{side - 16} {height * mark}H{width - 4}\" class=\"tick last\"/>");
+        return svg.ToString();
+    }
+
     /// <summary>The inside of an SVG element of <paramref name="width"/> × <see cref="HeightFor"/>.</summary>
-    public static string Draw(double bottleMillilitres, IReadOnlyList<BottleLevel> levels, double width)
+    public static string Draw(double bottleMillilitres, IReadOnlyList<BottleMark> levels, double width)
     {
         ArgumentNullException.ThrowIfNull(levels);
         var vessel = Vessel.Filled(Profile, FillHeight, bottleMillilitres);

@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Sockets;
 using Barshow.Data;
 using Barshow.Data.Opening;
+using Barshow.Web.Desk;
 using Barshow.Web.Look;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -45,6 +46,7 @@ public static class WebHost
         services.AddHttpContextAccessor();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
+        services.AddScoped<EpisodeDesk>();
         services.AddRazorComponents().AddInteractiveServerComponents();
     }
 
