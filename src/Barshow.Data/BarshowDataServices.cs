@@ -1,5 +1,6 @@
 using Barshow.Data.Archive;
 using Barshow.Data.Archive.Import;
+using Barshow.Data.Backup;
 using Barshow.Data.Opening;
 using Barshow.Data.Stores;
 using Microsoft.Extensions.DependencyInjection;
@@ -18,6 +19,7 @@ public static class BarshowDataServices
         services.AddSingleton(folder);
         services.AddDbContextFactory<BarshowDb>(options => options.UseBarshowSqlite(SqliteOptions.ConnectionString(folder.Database)));
         services.AddSingleton<DatabaseOpener>();
+        services.AddSingleton<HouseBackup>();
         services.AddSingleton<EpisodeStore>();
         services.AddSingleton<DrinkStore>();
         services.AddSingleton<IngredientStore>();

@@ -52,7 +52,7 @@ public sealed class OpeningTests
         await using (var db = await house.OpenDbAsync())
             await db.Database.ExecuteSqlAsync($"INSERT INTO __EFMigrationsHistory VALUES ('29990101000000_FromTheFuture', '99.0')");
 
-        var problem = await Assert.ThrowsAsync<NewerDatabaseException>(() => house.Get<DatabaseOpener>().OpenAsync(house.Folder));
+        var problem = await Assert.ThrowsAsync<DatabaseUnusableException>(() => house.Get<DatabaseOpener>().OpenAsync());
 
         Assert.Equal($"The database in {house.Folder.Path} was made by a newer Barshow (it has \"29990101000000_FromTheFuture\"). Use that version, or choose another data folder.", problem.Message);
     }
@@ -65,7 +65,7 @@ public sealed class OpeningTests
         await using (var db = await house.OpenDbAsync())
             await db.GetService<IMigrator>().MigrateAsync(Migration.InitialDatabase);
 
-        var backup = await house.Get<DatabaseOpener>().OpenAsync(house.Folder);
+        var backup = await house.Get<DatabaseOpener>().OpenAsync();
 
         Assert.Equal(Path.Combine(house.Folder.Backups, "before-upgrade-20270306-100000.db"), backup);
         Assert.True(File.Exists(backup));
@@ -86,5 +86,33 @@ public sealed class OpeningTests
 
         Assert.StartsWith(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), folder.Path, StringComparison.Ordinal);
         Assert.EndsWith("Barshow", folder.Path, StringComparison.Ordinal);
+    }
+}
+
+public sealed class DatabasesThatCannotBeUsedTests
+{
+    [Fact]
+    public async Task A_file_that_is_no_database_stops_the_start_with_a_sentence()
+    {
+        var folder = TestHouse.NewFolder();
+        Directory.CreateDirectory(folder);
+        var file = Path.Combine(folder, "barshow.db");
+        await File.WriteAllTextAsync(file, new string('x', 5000));
+
+        var problem = await Assert.ThrowsAsync<DatabaseUnusableException>(() => TestHouse.OpenAsync(folder));
+
+        Assert.Equal($"The database {file} cannot be opened (it is no database). Move it away and restore a backup, or choose another data folder.", problem.Message);
+        Assert.Equal(5000, new FileInfo(file).Length);
+    }
+
+    [Fact]
+    public async Task A_folder_that_is_a_file_stops_the_start_with_a_sentence()
+    {
+        var folder = Path.GetTempFileName();
+
+        var problem = await Assert.ThrowsAsync<DatabaseUnusableException>(() => TestHouse.OpenAsync(folder));
+
+        Assert.StartsWith($"The data folder {folder} cannot be used (", problem.Message, StringComparison.Ordinal);
+        File.Delete(folder);
     }
 }

@@ -48,7 +48,7 @@ public sealed class TestHouse : IAsyncDisposable
         var clock = new TestClock();
         var data = DataFolder.Resolve(folder ?? NewFolder());
         var services = new ServiceCollection().AddSingleton<TimeProvider>(clock).AddBarshowData(data).BuildServiceProvider();
-        await services.GetRequiredService<DatabaseOpener>().OpenAsync(data);
+        await services.GetRequiredService<DatabaseOpener>().OpenAsync();
         return new(services, data, clock, keepFolder);
     }
 
