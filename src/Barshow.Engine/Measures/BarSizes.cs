@@ -17,4 +17,10 @@ public sealed record BarSizes
 
     /// <summary>One drop: 0.05 ml of water from a medicine dropper (USP 32, chapter 1101); smaller for tinctures.</summary>
     public Rational Drop { get; init; } = new(1, 20);
+
+    /// <summary>One shot. No standard fixes it: 25 or 35 ml in the United Kingdom, 30 in Australia, 44 in the United States; common practice, no source.</summary>
+    public Rational Shot { get; init; } = 45;
+
+    /// <summary>The white of one egg of medium size. Common practice, no source: 25 to 35 ml.</summary>
+    public Rational EggWhite { get; init; } = 30;
 }

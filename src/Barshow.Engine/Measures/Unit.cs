@@ -24,8 +24,6 @@ public enum UnitKind
 /// <summary>A unit under our own name. Every unit is one of <see cref="All"/>; names are what the database and the archive hold.</summary>
 public sealed partial class Unit
 {
-    private static readonly Dictionary<string, Unit> Known = new(StringComparer.Ordinal);
-
     private Unit(string name, string spoken, string spokenMany, UnitKind kind)
     {
         Name = name;
@@ -65,6 +63,9 @@ public sealed partial class Unit
     /// <summary>Fluid ounces in one, where the convention fixes the ounce.</summary>
     public Rational? Ounces { get; private init; }
 
+    /// <summary>Fluid ounces in one under the imperial convention, where they differ.</summary>
+    private Rational? ImperialOunces { get; init; }
+
     /// <summary>Grams in one, for a mass.</summary>
     public Rational? Grams { get; private init; }
 
@@ -77,7 +78,7 @@ public sealed partial class Unit
     /// <summary>Millilitres in one under a convention and a house's sizes, exactly; null when it is no volume.</summary>
     public Rational? MillilitresUnder(Convention convention, BarSizes? sizes = null) =>
         Millilitres
-        ?? (Ounces is { } ounces ? ounces * convention.MillilitresPerOunce() : HouseSize?.Invoke(sizes ?? BarSizes.Default));
+        ?? (OuncesUnder(convention) is { } ounces ? ounces * convention.MillilitresPerOunce() : HouseSize?.Invoke(sizes ?? BarSizes.Default));
 
     /// <summary>As it is written after an amount: "oz" of any, "dash" of one or less, "dashes" of more.</summary>
     public string Written(Rational amount) => Abbreviation ?? (amount > Rational.One ? SpokenMany : Spoken);
@@ -92,4 +93,6 @@ public sealed partial class Unit
 
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    private Rational? OuncesUnder(Convention convention) => convention == Convention.ImperialExact ? ImperialOunces ?? Ounces : Ounces;
 }

@@ -1,0 +1,318 @@
+using System.Text;
+using Barshow.Engine.Findings;
+
+namespace Barshow.Engine.Measures.Reading;
+
+/// <content>Names and notes.</content>
+internal sealed partial class LineGrammar
+{
+    /// <summary>name = words up to a comma, a bracket, a spaced dash, a word that begins a note, or what is done with it; note = the rest.</summary>
+    private (string Name, TextPlace? Place, string? Note) NameAndNote(int start, int end = int.MaxValue, int skipFirst = 0)
+    {
+        var from = start;
+        while (from < end && run[from].Kind == TokenKind.Mark && !(run[from].Mark is '(' or '[' or '{' or '"' or '“' or '\'' or '‘' or '#'))
+            from++;
+        var at = from + skipFirst;
+        var nameEnd = -1;
+        StringBuilder? note = null;
+        var noteFrom = -1;
+        var hasNoun = false;
+        while (at < end && run[at].Kind != TokenKind.End)
+        {
+            ref readonly var token = ref run[at];
+            if (token.Kind == TokenKind.Mark && token.Mark is '(' or '[' or '{')
+            {
+                CloseName(at);
+                CloseNote(at);
+                at = Bracket(at, end, ref note);
+                continue;
+            }
+
+            if (IsSegmentBreak(at, noteFrom >= 0))
+            {
+                CloseName(at);
+                CloseNote(at);
+                at++;
+                if (SecondAt(at, end) is var afterSecond and > 0)
+                    at = afterSecond;
+                else
+                    noteFrom = at;
+                continue;
+            }
+
+            if (OpenSuffix(at, end, nameEnd < 0 && hasNoun, noteFrom) is var afterOpen and > 0)
+            {
+                CloseName(at);
+                CloseNote(at);
+                at = afterOpen;
+                noteFrom = at;
+                continue;
+            }
+
+            if (OptionalSuffix(at) is var afterOptional and > 0)
+            {
+                CloseName(at);
+                CloseNote(at);
+                at = afterOptional;
+                noteFrom = at;
+                continue;
+            }
+
+            if (nameEnd < 0 && hasNoun && BeginsNote(at, end))
+            {
+                CloseName(at);
+                noteFrom = at;
+            }
+
+            hasNoun |= token.Kind == TokenKind.Word && !token.Has(Role.Quality | Role.Determiner | Role.Article | Role.Treatment);
+            at++;
+        }
+
+        CloseName(at);
+        CloseNote(at);
+        var place = nameEnd > from ? PlaceOf(from, nameEnd) : (TextPlace?)null;
+        return (place is null ? "" : TextOf(from, nameEnd) ?? "", place, note?.ToString());
+
+        void CloseName(int to)
+        {
+            if (nameEnd >= 0)
+                return;
+            while (to > from && IsTrailingEdge(to - 1))
+                to--;
+            nameEnd = to;
+        }
+
+        void CloseNote(int to)
+        {
+            if (noteFrom < 0)
+                return;
+            AppendNote(ref note, noteFrom, to);
+            noteFrom = -1;
+        }
+    }
+
+    private void AppendNote(ref StringBuilder? note, int from, int to)
+    {
+        while (from < to && run[from].Kind == TokenKind.Mark && run[from].Mark is not ('(' or '[' or '"' or '“'))
+            from++;
+        while (to > from && IsTrailingEdge(to - 1))
+            to--;
+        if (TextOf(from, to) is not { Length: > 0 } text)
+            return;
+        note ??= new();
+        if (note.Length > 0)
+            note.Append(", ");
+        note.Append(text);
+    }
+
+    private bool IsTrailingEdge(int i) => run[i].Kind == TokenKind.Mark
+        && run[i].Mark is '.' or ',' or ';' or ':' or '-' or '–' or '*' or '|' or '/' or '·' or '_' or '=' or '"' or '”' or '`' or '…' or '+' or '&' or '~' or '†' or '‡' or '\\'
+        || run[i].Kind == TokenKind.Mark && char.IsSurrogate(run[i].Mark);
+
+    // A comma or semicolon always; a dash, stroke or dot only with room around it.
+    private bool IsSegmentBreak(int i, bool inNote)
+    {
+        ref readonly var token = ref run[i];
+        if (token.Kind != TokenKind.Mark)
+            return false;
+        return token.Mark switch
+        {
+            ',' => !(run.Touches(i) && run.Touches(i + 1) && run[i - 1].Kind == TokenKind.Digits && run[i + 1].Kind == TokenKind.Digits),
+            ';' => true,
+            '-' or '–' => !inNote && !run.Touches(i) && !run.Touches(i + 1) || token.Mark == '–' && !inNote && !run.Touches(i + 1),
+            '/' or '|' or '·' or '=' => !inNote && SecondAhead(i + 1),
+            ':' => !inNote && !run.Touches(i + 1),
+            _ => false,
+        };
+    }
+
+    private bool SecondAhead(int i) => _second is null && _measure is not null && _amounts.Measure(i, out var measure) > 0 && IsOtherSide(measure);
+
+    // "2 oz white rum, 60 ml": a whole segment that is the other side.
+    private int SecondAt(int i, int end)
+    {
+        if (_second is not null || _measure is null || end != int.MaxValue || run[i].Kind is TokenKind.Word && run[i].Lexeme is null)
+            return -1;
+        var at = run[i].Has(Role.Or) ? i + 1 : i;
+        var next = _amounts.Measure(at, out var measure);
+        if (next < 0 || !IsOtherSide(measure) || !IsSegmentEnd(next))
+            return -1;
+        TakeSecond(measure);
+        return next;
+    }
+
+    private bool IsSegmentEnd(int i) => run[i].Kind == TokenKind.End || run[i].Kind == TokenKind.Mark && run[i].Mark is ',' or ';' or ')' or ']' or '}' or '(' or '[' || run[i].Is('.') && run[i + 1].Kind == TokenKind.End;
+
+    /// <summary>bracket = "(" ( second | "optional" | open | note ) ")".</summary>
+    private int Bracket(int i, int end, ref StringBuilder? note)
+    {
+        var close = i + 1;
+        var depth = 1;
+        while (close < end && run[close].Kind != TokenKind.End)
+        {
+            ref readonly var token = ref run[close];
+            if (token.Kind == TokenKind.Mark)
+            {
+                if (token.Mark is '(' or '[' or '{')
+                    depth++;
+                else if (token.Mark is ')' or ']' or '}' && --depth == 0)
+                    break;
+            }
+
+            close++;
+        }
+
+        var at = i + 1;
+        var noteFrom = at;
+        while (at < close)
+        {
+            if ((at == i + 1 || run[at - 1].Kind == TokenKind.Mark) && BracketSecond(at, close) is var second and > 0)
+            {
+                AppendNote(ref note, noteFrom, at);
+                at = noteFrom = second;
+                continue;
+            }
+
+            if (OptionalSuffix(at) is var optional and > 0)
+            {
+                AppendNote(ref note, noteFrom, at);
+                at = noteFrom = optional;
+                continue;
+            }
+
+            if (at == i + 1 && OpenSuffix(at, close, true, at) is var open and > 0)
+            {
+                at = noteFrom = open;
+                continue;
+            }
+
+            at++;
+        }
+
+        AppendNote(ref note, noteFrom, close);
+        return Math.Min(close + 1, end);
+    }
+
+    private int BracketSecond(int i, int close)
+    {
+        if (_second is not null || _measure is null)
+            return -1;
+        var at = run[i].Has(Role.Or) ? i + 1 : i;
+        var next = _amounts.Measure(at, out var measure);
+        if (next < 0 || !IsOtherSide(measure) || next < close && !IsSegmentEnd(next) && !(run[next].Is('/') || run[next].Is('|')))
+            return -1;
+        TakeSecond(measure);
+        return MoreSides(next);
+    }
+
+    /// <summary>open suffix = "to" ( "taste" | "top" [ "up" ] | "fill" | "float" | "rinse" ) | at the end "top" | "float" | "rinse".</summary>
+    private int OpenSuffix(int i, int end, bool afterName, int noteFrom)
+    {
+        ref readonly var token = ref run[i];
+        if (_open is not null)
+            return -1;
+        var atNoteStart = noteFrom == i;
+        if (!afterName && !atNoteStart)
+            return -1;
+        var at = token.Has(Role.To) || run[i].Lexeme?.Word is "for" ? i + 1 : i;
+        if (at > i && IsTaste(at))
+        {
+            _open = OpenMeasure.ToTaste;
+            _measurePlace ??= PlaceOf(i, at + 1);
+            return at + 1;
+        }
+
+        if (at == i && atNoteStart && run[i].Has(Role.Article))
+            at++;
+        if (at == i && run[i].Kind == TokenKind.Word && run[i].Length == 2 && Is(run.TextOf(run[i]), "as") && run[i + 1].Has(Role.Article))
+            at += 2;
+        if (run[at].Lexeme is not { Open: { } open } lexeme || open is OpenMeasure.Splash or OpenMeasure.Squeeze or OpenMeasure.Crack)
+            return -1;
+        var next = at + 1;
+        if (run[next].Is('-') && run[next + 1].Has(Role.Up))
+            next++;
+        if (run[next].Has(Role.Up))
+            next++;
+        next = SkipVessel(next);
+        var isEnd = next >= end || IsSegmentEnd(next);
+        if (at == i && (!isEnd || lexeme.Word is "filled" or "topping" && !atNoteStart))
+            return -1;
+        if (at > i && !isEnd && lexeme.Word is not ("top" or "fill"))
+            return -1;
+        _open = open;
+        _measurePlace ??= PlaceOf(i, next);
+        return next;
+    }
+
+    private int OptionalSuffix(int i)
+    {
+        if (run[i].Has(Role.Optional))
+        {
+            _optional = true;
+            return run[i + 1].Is('.') && run.Touches(i + 1) ? i + 2 : i + 1;
+        }
+
+        if (run[i].Kind != TokenKind.Word || run[i].Length != 2 || !Is(run.TextOf(run[i]), "if"))
+            return -1;
+        var next = run.TextOf(run[i + 1]);
+        var isWish = Is(next, "desired") || Is(next, "wanted") || Is(next, "using") || Is(next, "preferred");
+        if (isWish)
+        {
+            _optional = true;
+            return i + 2;
+        }
+
+        if (Is(next, "you") && (Is(run.TextOf(run[i + 2]), "like") || Is(run.TextOf(run[i + 2]), "wish") || Is(run.TextOf(run[i + 2]), "want")))
+        {
+            _optional = true;
+            return i + 3;
+        }
+
+        return -1;
+    }
+
+    // "freshly squeezed", "for the rim", "to garnish", "plus more", "juiced" at the end.
+    private bool BeginsNote(int i, int end)
+    {
+        ref readonly var token = ref run[i];
+        if (token.Lexeme is not { } lexeme)
+            return false;
+        if ((lexeme.Role & Role.NoteStart) != 0)
+            return true;
+        if ((lexeme.Role & Role.To) != 0)
+            return run[i + 1].Kind == TokenKind.Word;
+        if ((lexeme.Role & Role.Treatment) == 0)
+            return false;
+        ref readonly var next = ref run[i + 1];
+        return i + 1 >= end || next.Kind == TokenKind.End || IsSegmentEnd(i + 1) || next.Has(Role.And) || next.Has(Role.In) || next.Has(Role.With) || Is(run.TextOf(next), "into");
+    }
+
+    // As it was written, runs of white space made one.
+    private string? TextOf(int from, int to)
+    {
+        if (to <= from)
+            return null;
+        var text = run.Text.AsSpan(run[from].Start, run[to - 1].End - run[from].Start);
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsWhiteSpace(text[i]) && (text[i] != ' ' || text[i + 1] is ' ' or '\t'))
+                return Respaced(text);
+        }
+
+        return text.ToString();
+    }
+
+    private static string Respaced(ReadOnlySpan<char> text)
+    {
+        var respaced = new StringBuilder(text.Length);
+        foreach (var c in text)
+        {
+            if (!char.IsWhiteSpace(c))
+                respaced.Append(c);
+            else if (respaced.Length > 0 && respaced[^1] != ' ')
+                respaced.Append(' ');
+        }
+
+        return respaced.ToString();
+    }
+}

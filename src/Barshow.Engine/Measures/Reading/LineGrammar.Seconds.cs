@@ -1,0 +1,90 @@
+namespace Barshow.Engine.Measures.Reading;
+
+/// <content>The other side of a dual amount.</content>
+internal sealed partial class LineGrammar
+{
+    /// <summary>second = "(" measure ")" | ( "/" | "|" | "·" | "or" | "," | "-" ) measure, in the other family of units. The index after it.</summary>
+    private int Second(int i)
+    {
+        if (_second is not null)
+            return i;
+        ref readonly var token = ref run[i];
+        if (token.Kind == TokenKind.Mark && token.Mark is '(' or '[' or '{')
+            return BracketedSecond(i);
+        var at = i;
+        if (token.Kind == TokenKind.Mark && token.Mark is '/' or '|' or '·' or ',' or '-' or '–' or '=' or '≈' or '~' or ':' or ';' or '\\')
+            at++;
+        else if (token.Has(Role.Or))
+            at++;
+        if (at == i && token.Kind is not (TokenKind.Digits or TokenKind.Vulgar))
+            return i;
+        var next = _amounts.Measure(at, out var measure);
+        if (next < 0 || !IsOtherSide(measure))
+            return i;
+        TakeSecond(measure);
+        next = MoreSides(next);
+
+        // The comma that closes "2 ounces, or 60 mil, of rum".
+        return run[next].Is(',') && run[next + 1].Has(Role.Of) ? next + 1 : next;
+    }
+
+    private int BracketedSecond(int i)
+    {
+        var at = i + 1;
+        if (run[at].Has(Role.Or) || run[at].Is('='))
+            at++;
+        var next = _amounts.Measure(at, out var measure);
+        if (next < 0 || !IsOtherSide(measure))
+            return i;
+        var end = MoreSides(next);
+        if (run[end].Kind == TokenKind.Mark && run[end].Mark is ')' or ']' or '}')
+        {
+            TakeSecond(measure);
+            return end + 1;
+        }
+
+        return i;
+    }
+
+    // A third way of saying it is passed over.
+    private int MoreSides(int i)
+    {
+        while (run[i].Kind == TokenKind.Mark && run[i].Mark is '/' or '|' or '·' or '=' or ',' or ';' || run[i].Has(Role.Or))
+        {
+            var next = _amounts.Measure(i + 1, out var measure);
+            if (next < 0 || !measure.HasNumber || measure.IsArticle || measure.Unit?.Kind is not (UnitKind.Volume or UnitKind.Bar or UnitKind.Mass or UnitKind.Part))
+                return i;
+            i = next;
+        }
+
+        return i;
+    }
+
+    private bool IsOtherSide(in MeasureRead measure)
+    {
+        if (!measure.HasNumber || measure.IsArticle || measure.Unit is not { Kind: UnitKind.Volume or UnitKind.Mass or UnitKind.Bar } unit)
+            return false;
+        if (_measure?.Unit is not { } first)
+            return _measure is not null || _flawed;
+        return first != unit && !(first.IsMetric && unit.IsMetric && false);
+    }
+
+    private void TakeSecond(in MeasureRead measure)
+    {
+        _second = measure.Measure;
+        _secondPlace = PlaceOf(measure.From, measure.To);
+        Say(measure);
+    }
+
+    private void Take(in MeasureRead measure)
+    {
+        _measure = measure.Measure;
+        _measurePlace = PlaceOf(measure.From, measure.To);
+        _flawed = measure.Flaw != Flaw.None;
+        if (measure.Each is { } each)
+            _second = each;
+        if (measure.MannerTo > measure.MannerFrom)
+            _nameBefore = TextOf(measure.MannerFrom, measure.MannerTo);
+        Say(measure);
+    }
+}

@@ -1,0 +1,338 @@
+namespace Barshow.Engine.Measures.Reading;
+
+/// <content>Amounts with their units.</content>
+internal sealed partial class MeasureGrammar
+{
+    // Beyond any vessel at a bar: the largest keg holds some 60 litres.
+    private static readonly Rational MostMillilitres = 200_000;
+    private static readonly Rational MostGrams = 200_000;
+    private static readonly Rational MostThings = 10_000;
+
+    /// <summary>measure = [ about ] [ manner ] ( number [ range ] [ manner ] [ unit ] | unit alone ) [ "and a half" ] [ range ] [ sum ].</summary>
+    public int Measure(int i, out MeasureRead measure)
+    {
+        measure = new() { From = i };
+        var at = SkipAbout(i);
+        var opening = Manner(at, ref measure);
+        if (opening > at && !IsMeasureStart(opening))
+            (opening, measure.MannerFrom, measure.MannerTo) = (at, 0, 0);
+        at = opening;
+        if (run[at].Is('(') || run[at].Is('['))
+            return -1;
+
+        var isMinus = run[at].Kind == TokenKind.Mark && run[at].Mark is '-' or '−' && run.Touches(at + 1) && (run[at].Mark == '−' || at == 0 || !run.Touches(at));
+        var next = isMinus ? Number(at + 1, out var low) : FiguresGluedToZ(at, out low, out var glued) ? glued : Number(at, out low);
+        if (next < 0)
+            return isMinus ? -1 : UnitAlone(at, ref measure);
+        if (isMinus && low.IsArticle)
+            return -1;
+        if (isMinus)
+            low.Flaw = Flaw.BelowNought;
+
+        measure.HasNumber = true;
+        measure.IsArticle = low.IsArticle;
+        measure.Vague = low.Value == 3 && run[next - 1].Has(Role.Vague);
+        var high = low;
+        if (measure.Vague || run[next - 1].Lexeme is { Cardinal: 2, Word: "couple" or "pair" })
+            next = run[next].Has(Role.Of) ? next + 1 : next;
+        else if (!low.IsArticle)
+            next = RangeOrTimes(next, low, ref high, ref measure);
+
+        next = UnitOf(next, low, ref measure, out var unit);
+        next = AfterMeasureUnit(next, unit, ref low, ref high, ref measure);
+        measure.To = next;
+        Settle(low, high, unit.Unit, ref measure);
+        return next;
+    }
+
+    // "20z" is "2 oz" with a figure for the letter.
+    private bool FiguresGluedToZ(int i, out NumberRead number, out int next)
+    {
+        number = default;
+        next = i;
+        ref readonly var figures = ref run[i];
+        if (figures.Kind != TokenKind.Digits || figures.Length is < 2 or > 4 || !run.Touches(i + 1) || run[i + 1].Kind != TokenKind.Word)
+            return false;
+        var text = run.TextOf(figures);
+        if (text[^1] != '0' || !(Is(run.TextOf(run[i + 1]), "z") || Is(run.TextOf(run[i + 1]), "zs")))
+            return false;
+        number.Value = new(Digits(i) / 10);
+        number.Repaired = true;
+        next = i + 1;
+        return true;
+    }
+
+    private int SkipAbout(int i)
+    {
+        var at = i;
+        while (at < i + 3 && (run[at].Has(Role.About) || run[at].Is('~') || run[at].Is('≈') || run[at].Is('±')))
+        {
+            at++;
+            if (run[at].Is('.') && run.Touches(at) && !run.Touches(at + 1))
+                at++;
+        }
+
+        return at > i && run[at].Kind != TokenKind.End && (IsMeasureStart(at) || run[at].Has(Role.Manner)) ? at : i;
+    }
+
+    private bool IsMeasureStart(int i) =>
+        run[i].Kind is TokenKind.Digits or TokenKind.Vulgar or TokenKind.Raised
+        || run[i].Is('.') || run[i].Is('⅟')
+        || run[i].Lexeme is { } lexeme && (lexeme.Cardinal is not null || lexeme.Share is not null || lexeme.Unit is not null || (lexeme.Role & (Role.Article | Role.Point)) != 0);
+
+    /// <summary>manner = [ article ] one or two words of how full a measure is, before a number or a unit: "a scant", "heaped".</summary>
+    private int Manner(int i, ref MeasureRead measure)
+    {
+        var at = run[i].Has(Role.Article) && run[i + 1].Has(Role.Manner) ? i + 1 : i;
+        var from = at;
+        while (at < from + 2 && run[at].Has(Role.Manner))
+            at++;
+        if (at == from || !(IsMeasureStart(at) || at > from && run[i].Has(Role.Article) && UnitAt(at, true, out _) > 0))
+            return i;
+        measure.MannerFrom = from;
+        measure.MannerTo = at;
+        return at;
+    }
+
+    /// <summary>range = ( "-" | "–" | "to" | "or" ) number; times = "x" before what is counted.</summary>
+    private int RangeOrTimes(int i, in NumberRead low, ref NumberRead high, ref MeasureRead measure)
+    {
+        ref readonly var token = ref run[i];
+        if (token.Has(Role.Times) || token.Is('×'))
+            return TimesOrCount(i, ref high);
+        if (IsRangeMark(i) is var at and > 0)
+        {
+            var end = Number(at, out var upper);
+            if (end > 0 && !upper.IsArticle && !IsNumberInName(end) && (upper.Flaw == Flaw.None || low.Flaw == Flaw.None))
+            {
+                high = upper;
+                return end;
+            }
+        }
+
+        return i;
+
+        int TimesOrCount(int x, ref NumberRead upper) => run[x + 1].Kind is TokenKind.Word or TokenKind.Mark ? x + 1 : x + (run[x + 1].Kind == TokenKind.Digits ? 1 : 0);
+    }
+
+    private int IsRangeMark(int i)
+    {
+        ref readonly var token = ref run[i];
+        if (token.Kind == TokenKind.Mark && token.Mark is '-' or '–' or '~' or '−')
+            return i + 1;
+        return token.Has(Role.To) || token.Has(Role.Or) ? i + 1 : -1;
+    }
+
+    /// <summary>Whether what follows a number makes it part of a name: "151-proof", "40%", "12 year old", "2:1".</summary>
+    public bool IsNumberInName(int i)
+    {
+        ref readonly var token = ref run[i];
+        if (token.Kind == TokenKind.Mark)
+        {
+            if (token.Mark is '%' or '°' or 'º' or '‰')
+                return true;
+            if (token.Mark is ':' or '/' && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind is TokenKind.Digits or TokenKind.Vulgar)
+                return true;
+            return token.Mark == '-' && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word && run[i + 1].Lexeme?.Unit is null && run[i + 1].Lexeme?.Share is null;
+        }
+
+        return token.Kind == TokenKind.Word && (token.Has(Role.NumberInName) || run.Touches(i) && token.Lexeme is null && !Lexicon.TryNearestUnit(run.TextOf(token), out _) && !run.TextOf(token).StartsWith("x", StringComparison.OrdinalIgnoreCase));
+    }
+
+    /// <summary>The unit after a number, with "of an" after a share, words of manner before it, and "12-oz" before a can.</summary>
+    private int UnitOf(int i, in NumberRead number, ref MeasureRead measure, out UnitRead unit)
+    {
+        if (UnitAt(i, true, out unit) is var direct and > 0)
+            return direct;
+
+        // "three quarters of an ounce", "half an ounce", "half a lime".
+        if (number.IsShare)
+        {
+            var of = run[i].Has(Role.Of) ? i + 1 : i;
+            var article = run[of].Has(Role.Article) ? of + 1 : of;
+            if (article > i && UnitAt(article, true, out unit) is var shared and > 0)
+                return shared;
+            if (article > of)
+            {
+                unit = default;
+                return article;
+            }
+        }
+
+        var manner = i;
+        while (manner < i + 2 && run[manner].Has(Role.Manner))
+            manner++;
+        if (manner > i && UnitAt(manner, true, out unit) is var mannered and > 0)
+        {
+            if (unit.Unit == Unit.Teaspoon && IsHeaped(i, manner))
+                unit.Unit = Unit.HeapedTeaspoon;
+            else if (unit.Unit == Unit.Tablespoon && IsHeaped(i, manner))
+                unit.Unit = Unit.HeapedTablespoon;
+            else
+                (measure.MannerFrom, measure.MannerTo) = (i, manner);
+            return mannered;
+        }
+
+        if (SizedContainer(i, ref measure, out unit) is var container and > 0)
+            return container;
+        unit = default;
+        return i;
+    }
+
+    private bool IsHeaped(int from, int to)
+    {
+        for (var i = from; i < to; i++)
+        {
+            if (run[i].Lexeme?.Word is "heaped" or "heaping" or "rounded")
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>sized = [ "(" ] [ "x" ] number unit [ ")" ] container: the "12-oz can" of "1 12-oz can"; a "1-inch piece".</summary>
+    private int SizedContainer(int i, ref MeasureRead measure, out UnitRead unit)
+    {
+        unit = default;
+        var open = run[i].Is('(') ? i + 1 : i;
+        if (run[open].Kind is not (TokenKind.Digits or TokenKind.Vulgar) && run[open].Lexeme?.Cardinal is null)
+            return -1;
+        var next = Number(open, out var size);
+        if (next < 0 || size.Flaw != Flaw.None)
+            return -1;
+        UnitRead each = default;
+        var dash = run[next].Is('-') ? next + 1 : next;
+        var isLength = run[dash].Has(Role.Length) || run[next].Is('″') || run[next].Is('"');
+        var after = isLength ? dash + 1 : UnitAt(next, true, out each);
+        if (after < 0 || (!isLength && each.Unit?.Kind is not (UnitKind.Volume or UnitKind.Mass)))
+            return -1;
+        if (open > i)
+        {
+            if (!run[after].Is(')'))
+                return -1;
+            after++;
+        }
+
+        var container = UnitAt(after, true, out unit);
+        if (container < 0 || (unit.Use & UnitUse.Container) == 0 && !(isLength && unit.Unit.Kind == UnitKind.Count))
+            return -1;
+        if (isLength)
+            (measure.MannerFrom, measure.MannerTo) = (i, after);
+        else
+            measure.Each = Measures.Measure.Of(size.Value, each.Unit);
+        return container;
+    }
+
+    /// <summary>What may follow the unit: "and a half"; "or two"; a range whose unit is said twice; "plus" a second amount of a kindred unit.</summary>
+    private int AfterMeasureUnit(int i, in UnitRead unit, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
+    {
+        measure.Unit = unit.Unit;
+        measure.OtherUnit = unit.Other;
+        measure.Repaired |= unit.Repaired;
+        if (unit.Unit is null)
+            return i;
+        var next = i;
+        if (low.Value.IsWhole && high.Value == low.Value)
+        {
+            next = AndShare(i, ref low);
+            high = low;
+        }
+
+        // "a dash or two".
+        if (run[next].Has(Role.Or) && high.Value == low.Value && run[next + 1].Lexeme is { Cardinal: > 1 } && Number(next + 1, out var orMore) is var end and > 0
+            && UnitAt(end, true, out _) < 0 && orMore.Value > low.Value)
+        {
+            high = orMore;
+            return end;
+        }
+
+        if (run[next].Has(Role.Or) && run[next + 1].Lexeme is null && Is(run.TextOf(run[next + 1]), "so"))
+            return next + 2;
+
+        // "45 ml to 60 ml", "2 oz - 3 oz".
+        if (high.Value == low.Value && IsRangeMark(next) is var at and > 0 && Number(at, out var upper) is var upperEnd and > 0
+            && upper.Flaw == Flaw.None && !upper.IsArticle && UnitAt(upperEnd, true, out var upperUnit) is var afterUpper and > 0
+            && upperUnit.Unit == unit.Unit && upper.Value > low.Value)
+        {
+            high = upper;
+            return afterUpper;
+        }
+
+        return Sum(next, unit.Unit, ref low, ref high);
+    }
+
+    /// <summary>sum = ( "plus" | "+" | "and" ) number unit, where both units are ounces and spoons, or both metric.</summary>
+    private int Sum(int i, Unit unit, ref NumberRead low, ref NumberRead high)
+    {
+        if (!(run[i].Has(Role.Plus) || run[i].Is('+') || run[i].Has(Role.And)) || low.Value != high.Value || low.Flaw != Flaw.None)
+            return i;
+        var next = Number(i + 1, out var more);
+        if (next < 0 || more.Flaw != Flaw.None)
+            return i;
+        var end = UnitAt(next, true, out var moreUnit);
+        if (end < 0)
+            return i;
+        var ratio = unit.Ounces is { } ounces && moreUnit.Unit.Ounces is { } moreOunces ? moreOunces / ounces
+            : unit.Millilitres is { } millilitres && moreUnit.Unit.Millilitres is { } moreMillilitres ? moreMillilitres / millilitres
+            : (Rational?)null;
+        if (ratio is not { } each)
+            return i;
+        low.Value += more.Value * each;
+        low.Repaired |= more.Repaired;
+        high = low;
+        return end;
+    }
+
+    /// <summary>unit alone = a unit that means one: "dash of bitters", "barspoon syrup", "sprig of mint".</summary>
+    private int UnitAlone(int i, ref MeasureRead measure)
+    {
+        var end = UnitAt(i, false, out var unit);
+        if (end < 0 || run[i].Lexeme?.Open is not null)
+            return -1;
+        if ((unit.Use & UnitUse.Alone) == 0 && !(run[end].Has(Role.Of) && run[end + 1].Kind == TokenKind.Word))
+            return -1;
+        if (unit.Unit == Unit.Teaspoon && measure.MannerTo > measure.MannerFrom && IsHeaped(measure.MannerFrom, measure.MannerTo))
+            unit.Unit = Unit.HeapedTeaspoon;
+        measure.Unit = unit.Unit;
+        measure.OtherUnit = unit.Other;
+        measure.To = end;
+        var one = new NumberRead { Value = Rational.One };
+        Settle(one, one, unit.Unit, ref measure);
+        return end;
+    }
+
+    // Past here a measure is an amount that a vessel at a bar can hold, or none.
+    private static void Settle(in NumberRead low, in NumberRead high, Unit? unit, ref MeasureRead measure)
+    {
+        measure.Repaired |= low.Repaired | high.Repaired;
+        measure.Doubtful |= low.Doubtful;
+        var (from, to) = (Thousands(low, unit), Thousands(high, unit));
+        measure.Flaw = low.Flaw != Flaw.None ? low.Flaw : high.Flaw;
+        if (measure.Flaw == Flaw.None && (from.Sign == 0 || to.Sign == 0))
+            measure.Flaw = Flaw.Nought;
+        if (from > to)
+        {
+            (from, to) = (to, from);
+            measure.Doubtful = true;
+        }
+
+        if (measure.Flaw == Flaw.None && IsTooMuch(to, unit))
+            measure.Flaw = Flaw.TooMuch;
+        if (measure.Flaw == Flaw.None)
+            measure.Measure = Measures.Measure.Between(from, to, unit);
+    }
+
+    private static Rational Thousands(in NumberRead number, Unit? unit) =>
+        number.MayBeThousands && unit is not null && (unit.IsDecimal && unit.Name is "ml" or "g" or "mg") ? number.Value * 1000 : number.Value;
+
+    private static bool IsTooMuch(Rational amount, Unit? unit)
+    {
+        if (amount > MostMillilitres)
+            return true;
+        if (unit?.MillilitresUnder(Convention.Bar) is { } millilitres)
+            return amount * millilitres > MostMillilitres;
+        if (unit?.Grams is { } grams)
+            return amount * grams > MostGrams;
+        return amount > MostThings;
+    }
+}

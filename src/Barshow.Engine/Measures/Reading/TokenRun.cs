@@ -1,0 +1,163 @@
+using System.Buffers;
+using System.Globalization;
+
+namespace Barshow.Engine.Measures.Reading;
+
+/// <summary>A text cut into tokens, in one pass. Looking past the end gives a token that is the end.</summary>
+/// <remarks>Work is counted in characters: one for each that is cut, and a token's length each time the grammar looks at it.</remarks>
+internal sealed class TokenRun : IDisposable
+{
+    private static readonly Token Nothing;
+    private Token[] _tokens;
+
+    public TokenRun(string text)
+    {
+        Text = text;
+        _tokens = ArrayPool<Token>.Shared.Rent(Math.Max(16, Math.Min(text.Length, 1024)));
+        Cut();
+    }
+
+    public string Text { get; }
+
+    /// <summary>How many tokens there are.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Characters visited so far.</summary>
+    public long Visited { get; private set; }
+
+    /// <summary>The token at a position, or the end's.</summary>
+    public ref readonly Token this[int index]
+    {
+        get
+        {
+            if ((uint)index >= (uint)Count)
+                return ref Nothing;
+            ref var token = ref _tokens[index];
+            Visited += token.Length;
+            return ref token;
+        }
+    }
+
+    public ReadOnlySpan<char> TextOf(in Token token) => Text.AsSpan(token.Start, token.Length);
+
+    /// <summary>Whether a token touches the one before it.</summary>
+    public bool Touches(int index) => index > 0 && index < Count && _tokens[index].Start == _tokens[index - 1].End;
+
+    public void Dispose()
+    {
+        ArrayPool<Token>.Shared.Return(_tokens);
+        _tokens = [];
+        Count = 0;
+    }
+
+    private void Cut()
+    {
+        var text = Text;
+        var at = 0;
+        while (at < text.Length)
+        {
+            var c = text[at];
+            if (IsGap(c))
+            {
+                at++;
+                continue;
+            }
+
+            var kind = KindOf(c);
+            var end = at + 1;
+            if (kind == TokenKind.Word)
+            {
+                while (end < text.Length && (IsLetter(text[end]) || IsInnerApostrophe(text, end)))
+                    end++;
+                AddWord(at, end);
+            }
+            else
+            {
+                if (kind is TokenKind.Digits or TokenKind.Raised or TokenKind.Lowered)
+                {
+                    while (end < text.Length && KindOf(text[end]) == kind)
+                        end++;
+                }
+
+                Add(new(kind, at, end - at, kind is TokenKind.Mark or TokenKind.Vulgar ? Plain(c) : '\0', null));
+            }
+
+            at = end;
+        }
+
+        Visited += text.Length;
+    }
+
+    private void AddWord(int start, int end)
+    {
+        var word = Text.AsSpan(start, end - start);
+        if (word.Length > 2 && word[^1] is 's' && word[^2] is '\'' or '’')
+            word = word[..^2];
+        var lexeme = Lexicon.Find(word);
+
+        // A letter typed for the last figure of a glued number: "6Oml".
+        if (lexeme is null && word.Length is > 1 and < 6 && Count > 0 && _tokens[Count - 1] is { Kind: TokenKind.Digits } figure && figure.End == start
+            && Slip.FigureFor(word[0]) is not null && Lexicon.Find(word[1..]) is { IsStrongUnit: true } unit)
+        {
+            Add(new(TokenKind.Word, start, 1, '\0', Lexicon.Find(word[..1])));
+            Add(new(TokenKind.Word, start + 1, end - start - 1, '\0', unit));
+            return;
+        }
+
+        Add(new(TokenKind.Word, start, end - start, '\0', lexeme));
+    }
+
+    private void Add(Token token)
+    {
+        if (Count == _tokens.Length)
+        {
+            var larger = ArrayPool<Token>.Shared.Rent(2 * Count);
+            _tokens.AsSpan(0, Count).CopyTo(larger);
+            ArrayPool<Token>.Shared.Return(_tokens);
+            _tokens = larger;
+        }
+
+        _tokens[Count++] = token;
+    }
+
+    private static bool IsGap(char c) => c == ' ' || (c < 128 ? c is '\t' or '\r' or '\n' or '\f' or '\v' : char.IsWhiteSpace(c) || IsInvisible(c));
+
+    private static bool IsInvisible(char c) => c is '\u00AD' or (>= '\u200B' and <= '\u200F') or (>= '\u2060' and <= '\u2064') or '\uFEFF' or '\uFE0E' or '\uFE0F';
+
+    private static bool IsLetter(char c) => c < 128
+        ? char.IsAsciiLetter(c)
+        : char.IsLetter(c) || CharUnicodeInfo.GetUnicodeCategory(c) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark;
+
+    private static bool IsInnerApostrophe(string text, int at) => text[at] is '\'' or '’' && at + 1 < text.Length && IsLetter(text[at + 1]);
+
+    private static TokenKind KindOf(char c)
+    {
+        if (c < 128)
+            return char.IsAsciiLetter(c) ? TokenKind.Word : char.IsAsciiDigit(c) ? TokenKind.Digits : TokenKind.Mark;
+        if (VulgarFraction.TryValue(c, out _))
+            return TokenKind.Vulgar;
+        if (c is '¹' or '²' or '³' or '⁰' or (>= '⁴' and <= '⁹'))
+            return TokenKind.Raised;
+        if (c is >= '₀' and <= '₉')
+            return TokenKind.Lowered;
+        if (CharUnicodeInfo.GetDecimalDigitValue(c) >= 0)
+            return TokenKind.Digits;
+        return IsLetter(c) ? TokenKind.Word : TokenKind.Mark;
+    }
+
+    private static char Plain(char c) => c switch
+    {
+        '⁄' or '∕' or '／' => '/',
+        '‐' or '‑' or '﹣' or '－' => '-',
+        '‒' or '—' or '―' => '–',
+        '（' => '(',
+        '）' => ')',
+        '，' => ',',
+        '．' => '.',
+        '：' => ':',
+        '∙' or '•' or '⋅' => '·',
+        '～' or '∼' => '~',
+        '✕' or '✖' or '⨯' => '×',
+        _ => c,
+    };
+}
