@@ -1,0 +1,94 @@
+using Barshow.Engine.Episodes;
+using Barshow.Engine.Findings;
+using Barshow.Engine.Measures;
+using Barshow.Engine.Names;
+using Barshow.Engine.Shooting;
+using Barshow.Engine.Shooting.Mise;
+using Barshow.Engine.Specs;
+
+namespace Barshow.Engine.Tests.Shooting;
+
+public class MiseListTests
+{
+    private static LineupDrink Twisted(string name) => Kit.Drink(name) is var drink
+        ? drink with { Spec = drink.Spec with { Garnish = new("lime twist") { Ingredient = Slug.Of("lime"), Measure = Measure.Of(1, Unit.Twist) } } }
+        : throw new InvalidOperationException();
+
+    [Fact]
+    public void Juice_is_given_in_both_units_and_in_fruit()
+    {
+        var episode = Kit.Episode(Kit.Drink("Salt Lane Sour", takes: 2), Kit.Drink("Harbour Sour", takes: 2));
+
+        var task = ShootDayPlanner.Plan(episode, Kit.Bar()).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
+
+        // 4 × 30 ml, 3 % spill, 10 % spare: 135.96 ml, so 140 ml; 28 ml a lime.
+        Assert.Equal("4¾ oz · 140 ml from 5 limes", task.Amount);
+        Assert.Equal([Slug.Of("Salt Lane Sour"), Slug.Of("Harbour Sour")], task.For);
+    }
+
+    [Fact]
+    public void Fruit_is_peeled_before_it_is_pressed()
+    {
+        var tasks = ShootDayPlanner.Plan(Kit.Episode(Twisted("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
+
+        Assert.True(tasks.Single(task => task.Key == "peel:lime").End <= tasks.Single(task => task.Key == "juice:lime-juice").Start);
+    }
+
+    [Fact]
+    public void A_syrup_that_keeps_is_made_the_day_before_and_one_that_browns_is_made_last()
+    {
+        var episode = Kit.Episode(Kit.Drink("Salt Lane Sour"), Kit.Drink("Garden Fizz", basil: true));
+
+        var day = ShootDayPlanner.Plan(episode, Kit.Bar());
+        var tasks = day.Mise.Tasks;
+
+        Assert.Equal(MiseSession.DayBefore, tasks.Single(task => task.Key == "prep:simple-syrup").Session);
+        var basil = tasks.Single(task => task.Key == "prep:basil-syrup");
+        Assert.Equal(TimeSpan.FromMinutes(-15), basil.End);
+        Assert.Equal("It keeps 2 h and is filmed until 10:32, so it is not made before 08:20.", basil.Reason);
+        Assert.DoesNotContain(day.Mise.Findings, finding => finding.Severity is not Severity.Note);
+    }
+
+    [Fact]
+    public void The_hands_there_are_are_never_asked_to_do_two_things_at_once()
+    {
+        var episode = Kit.Episode(Twisted("Salt Lane Sour"), Kit.Drink("Garden Fizz", MethodKind.Built, Kit.Highball, basil: true), Kit.Drink("Long Walk", MethodKind.Stirred, Kit.Rocks));
+
+        foreach (var hands in new[] { 1, 2, 3 })
+        {
+            var mise = ShootDayPlanner.Plan(episode, Kit.Bar(hands)).Mise;
+
+            Assert.Empty(MiseCheck.Faults(mise));
+            Assert.All(mise.Tasks.Where(task => task.Session is not MiseSession.DuringTheShoot), task => Assert.True(task.End <= TimeSpan.Zero, task.Key));
+        }
+    }
+
+    [Fact]
+    public void The_bench_is_wiped_and_hands_are_clean_before_the_first_word()
+    {
+        var tasks = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
+
+        Assert.Equal("clean", tasks.Last(task => task.Session is MiseSession.BeforeTheCall).Key);
+    }
+
+    [Fact]
+    public void Chilled_glasses_are_in_the_freezer_two_hours_before_their_first_take()
+    {
+        var day = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour", chilled: true)), Kit.Bar());
+
+        var task = day.Mise.Tasks.Single(task => task.Key == "chill:coupe");
+        var take = day.Order.Blocks.First(block => block.Take == 1);
+        Assert.True(task.End <= take.Start - TimeSpan.FromHours(2));
+    }
+
+    [Fact]
+    public void A_tool_the_kit_does_not_list_is_a_finding()
+    {
+        var bar = Kit.Bar();
+        bar = bar with { Kit = bar.Kit with { Tools = [new(Slug.Of("shaker"), "Shaker"), new(Slug.Of("strainer"), "Strainer")] } };
+
+        var findings = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour")), bar).Mise.Findings;
+
+        Assert.Contains(findings, finding => finding.Message == "Salt Lane Sour needs a fine sieve, which the bar kit does not list.");
+    }
+}
