@@ -55,13 +55,16 @@ public static class RemakeRule
         {
             (Kinship.SameDrink, true) => new(FindingCatalogue.FeaturedTooSoon, drink.Name,
                 $"{shown} on {date}, {ago} before this date. The remake rule asks for {Months(gap)}.",
-                $"Show it later, choose another, or say on film what changed: {what}.") { Drink = drink.Name },
+                $"Show it later, choose another, or say on film what changed: {what}.")
+            { Drink = drink.Name },
             (Kinship.SameDrink, false) => new(FindingCatalogue.FeaturedBefore, drink.Name,
                 $"{shown} on {date}, {ago} before this date. The remake rule asks for {Months(gap)}.",
-                $"Say on film what changed: {what}.") { Drink = drink.Name },
+                $"Say on film what changed: {what}.")
+            { Drink = drink.Name },
             (Kinship.CloseRelative, true) => new(FindingCatalogue.RelativeFeatured, drink.Name,
                 $"{drink.Name} is a close relative of {feature.Spec.Name}, shown on {date}, {ago} before this date.",
-                $"Tell viewers what parts them: {what}.") { Drink = drink.Name },
+                $"Tell viewers what parts them: {what}.")
+            { Drink = drink.Name },
             _ => null,
         };
     }

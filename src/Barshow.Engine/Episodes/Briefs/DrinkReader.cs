@@ -1,6 +1,5 @@
 using System.Globalization;
 using Barshow.Engine.Findings;
-using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Measures.Reading;
 using Barshow.Engine.Names;
@@ -37,18 +36,16 @@ internal sealed class DrinkReader(Bar bar, Episode episode, List<Finding> findin
     }
 
     // The closing line is the last one that names a method; an ingredient line never does.
-    private void TakeFinish(DrinkParts parts)
+    private static void TakeFinish(DrinkParts parts)
     {
         if (parts.Finish is not null || parts.Lines.Count == 0)
             return;
         var last = parts.Lines[^1];
-        if (FinishReader.Read(last.Line.Text, bar.Kit, bar.Ingredients).Method is null || last.Was is not null || StartsWithAmount(last.Line.Text))
+        if (!FinishReader.LooksLikeFinish(last.Line.Text) || last.Was is not null)
             return;
         parts.Finish = last.Line;
         parts.Lines.RemoveAt(parts.Lines.Count - 1);
     }
-
-    private static bool StartsWithAmount(string text) => text.Length > 0 && (char.IsDigit(text[0]) || char.GetUnicodeCategory(text[0]) == UnicodeCategory.OtherNumber);
 
     private Spec WithFinish(Spec spec, BriefText text)
     {
@@ -90,7 +87,8 @@ internal sealed class DrinkReader(Bar bar, Episode episode, List<Finding> findin
             return measure;
         findings.Add(new Finding(FindingCatalogue.AmountImpossible, name,
             $"\"{line.Text}\" cannot be poured into one drink; the amount was left out.",
-            "Write the amount for one drink, above nought and at most 2 l.") { Line = line.Line, Drink = spec.Name, Ingredient = name, Said = line.Text });
+            "Write the amount for one drink, above nought and at most 2 l.")
+        { Line = line.Line, Drink = spec.Name, Ingredient = name, Said = line.Text });
         return null;
     }
 
