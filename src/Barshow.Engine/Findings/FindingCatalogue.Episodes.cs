@@ -54,8 +54,4 @@ public static partial class FindingCatalogue
     /// <summary>A drink without its closing line.</summary>
     public static FindingKind FinishMissing { get; } = new("finish-missing", Severity.Fix,
         "The drink's last line names no method, so dilution, glass and garnish are not known.");
-
-    /// <summary>An ingredient that the house does not know.</summary>
-    public static FindingKind IngredientUnknown { get; } = new("ingredient-unknown", Severity.Fix,
-        "The house does not know the ingredient: its strength, sugar, acid, allergens and packs count as nothing.");
 }
