@@ -2,6 +2,8 @@ using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Names;
 using Barshow.Engine.Planning.Baskets;
+using Barshow.Engine.Shooting.Mise;
+using Barshow.Engine.Shooting.Order;
 using Barshow.Engine.Specs.Analysis;
 
 namespace Barshow.Engine.Publishing;
@@ -27,9 +29,18 @@ public sealed record EpisodeResults
     /// <summary>How many drinks can be made with the best few things bought.</summary>
     public BasketLadder? Ladder { get; init; }
 
+    /// <summary>The timed list of blocks of the shoot day; null when it was not planned.</summary>
+    public RunningOrder? Order { get; init; }
+
+    /// <summary>Everything to be ready before the first take; null when it was not planned.</summary>
+    public MiseList? Mise { get; init; }
+
     /// <summary>Drinks of the lineup that were shown before.</summary>
     public IReadOnlyList<EarlierFeature> Earlier { get; init; } = [];
 
     /// <summary>What every other engine had to say.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
+
+    /// <summary>The name of a drink of the lineup; the slug's words for one that is not in it, empty for none.</summary>
+    public string NameOf(Slug drink) => drink.IsEmpty ? "" : Episode.Lineup.FirstOrDefault(item => item.Spec.Slug == drink)?.Name ?? drink.Text.Replace('-', ' ');
 }

@@ -11,16 +11,15 @@ namespace Barshow.Engine.Publishing.StructuredData;
 public static class RecipeData
 {
     /// <summary>The drink as JSON-LD.</summary>
-    /// <param name="episode">The film it is shown in.</param>
-    /// <param name="drink">The drink.</param>
-    /// <param name="bar">The house.</param>
+    /// <param name="results">The episode it is shown in, with all that was computed of it.</param>
+    /// <param name="drink">A drink of its lineup.</param>
     /// <param name="chapters">The film's chapters.</param>
-    /// <param name="analysis">What the drink comes to; null when it was not analysed.</param>
-    public static JsonObject Of(Episode episode, LineupDrink drink, Bar bar, ChapterList chapters, DrinkAnalysis? analysis)
+    public static JsonObject Of(EpisodeResults results, LineupDrink drink, ChapterList chapters)
     {
-        ArgumentNullException.ThrowIfNull(episode);
+        ArgumentNullException.ThrowIfNull(results);
         ArgumentNullException.ThrowIfNull(drink);
-        ArgumentNullException.ThrowIfNull(bar);
+        var (episode, bar) = (results.Episode, results.Bar);
+        var analysis = results.Analyses.GetValueOrDefault(drink.Spec.Slug);
         var spec = drink.Spec;
         var printer = new LinePrinter(episode.Convention, bar.House);
         var withoutAlcohol = analysis is { EthanolMillilitres: <= 0, Unknown.Count: 0 };
