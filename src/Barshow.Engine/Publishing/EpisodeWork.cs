@@ -1,0 +1,173 @@
+using Barshow.Engine.Episodes;
+using Barshow.Engine.Featured;
+using Barshow.Engine.Findings;
+using Barshow.Engine.Measures;
+using Barshow.Engine.Planning;
+using Barshow.Engine.Planning.Baskets;
+using Barshow.Engine.Planning.Bottles;
+using Barshow.Engine.Planning.Claims;
+using Barshow.Engine.Planning.Pool;
+using Barshow.Engine.Publishing.Chapters;
+using Barshow.Engine.Publishing.Descriptions;
+using Barshow.Engine.Shooting;
+using Barshow.Engine.Specs;
+using Barshow.Engine.Specs.Analysis;
+
+namespace Barshow.Engine.Publishing;
+
+/// <summary>Everything that is computed of one state of an episode, with its findings under the stage where they can be mended.</summary>
+public sealed record EpisodeWork
+{
+    /// <summary>The episode.</summary>
+    public required Episode Episode { get; init; }
+
+    /// <summary>What it is looked up in.</summary>
+    public required Bar Bar { get; init; }
+
+    /// <summary>What each drink comes to, in viewer order.</summary>
+    public required IReadOnlyList<DrinkAnalysis> Analyses { get; init; }
+
+    /// <summary>What a viewer buys to make each drink once.</summary>
+    public required Basket ViewerBasket { get; init; }
+
+    /// <summary>What is ordered for the shoot.</summary>
+    public required Basket ShootBasket { get; init; }
+
+    /// <summary>How many drinks the best one, two, three things bought make.</summary>
+    public required BasketLadder Ladder { get; init; }
+
+    /// <summary>The two budgets of the featured bottle; its levels follow the running order where there is one.</summary>
+    public required BottleBudget Bottle { get; init; }
+
+    /// <summary>The claims of the title.</summary>
+    public required ClaimReport Claims { get; init; }
+
+    /// <summary>Drinks by ingredients.</summary>
+    public required PoolGrid Pool { get; init; }
+
+    /// <summary>What was featured before.</summary>
+    public required FeaturedCheck Featured { get; init; }
+
+    /// <summary>The running order and the mise list; null until they are planned.</summary>
+    public required ShootPlan? Shoot { get; init; }
+
+    /// <summary>The chapters of the film.</summary>
+    public required ChapterList Chapters { get; init; }
+
+    /// <summary>The description block.</summary>
+    public required DescriptionBlock Description { get; init; }
+
+    /// <summary>The findings of each stage, the worst first.</summary>
+    public required IReadOnlyDictionary<Stage, IReadOnlyList<Finding>> ByStage { get; init; }
+
+    /// <summary>All findings, in the order of the stages.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Enum.GetValues<Stage>().SelectMany(At)];
+
+    /// <summary>The findings of a stage, the worst first.</summary>
+    public IReadOnlyList<Finding> At(Stage stage) => ByStage.GetValueOrDefault(stage, []);
+
+    /// <summary>What publishing is made from.</summary>
+    public EpisodeResults Results => new()
+    {
+        Episode = Episode,
+        Bar = Bar,
+        Analyses = Episode.Lineup.Zip(Analyses).ToDictionary(pair => pair.First.Spec.Slug, pair => pair.Second),
+        ViewerBasket = ViewerBasket,
+        ShootBasket = ShootBasket,
+        Ladder = Ladder,
+        Order = Shoot?.Order,
+        Mise = Shoot?.Mise,
+        Earlier = Earlier(Featured),
+        Findings = Findings,
+    };
+
+    /// <summary>Runs every engine over an episode.</summary>
+    /// <param name="episode">The episode; a drink stands in its lineup once.</param>
+    /// <param name="bar">What it is looked up in.</param>
+    /// <param name="log">What was featured.</param>
+    /// <param name="today">Today at the house; an episode without dates is judged by it.</param>
+    /// <param name="shoot">The running order and the mise list, where they were planned; that takes seconds and is a call of its own.</param>
+    /// <param name="read">What the brief reader had to say, for an episode that was just read.</param>
+    public static EpisodeWork Of(Episode episode, Bar bar, FeaturedLog log, DateOnly today, ShootPlan? shoot = null, IReadOnlyList<Finding>? read = null)
+    {
+        ArgumentNullException.ThrowIfNull(episode);
+        ArgumentNullException.ThrowIfNull(bar);
+        ArgumentNullException.ThrowIfNull(log);
+        var setting = new AnalysisSetting(bar.Ingredients, bar.Kit) { Convention = episode.Convention, Sizes = bar.House.BarSizes };
+        IReadOnlyList<DrinkAnalysis> analyses = [.. episode.Lineup.Select(drink => DrinkAnalyser.Analyse(drink.Spec, setting))];
+        var viewer = BasketPlanner.Plan(episode, bar, DemandFor.Viewer);
+        var order = BasketPlanner.Plan(episode, bar, DemandFor.Shoot);
+        var bottle = BottleBudgetPlanner.Plan(episode, bar, shoot?.Order is { ShootOrder.Count: > 0 } day ? day.ShootOrder : null);
+        var claims = ClaimChecker.Check(episode, bar, viewer, bottle);
+        var featured = RemakeRule.Check(episode, bar, log, episode.PublishDate ?? episode.ShootDate ?? today);
+        var chapters = ChapterPlanner.Plan(episode, bar.House.Limits);
+
+        var work = new EpisodeWork
+        {
+            Episode = episode,
+            Bar = bar,
+            Analyses = analyses,
+            ViewerBasket = viewer,
+            ShootBasket = order,
+            Ladder = BasketLadder.Of(viewer, [.. episode.Lineup.Select(drink => drink.Spec.Slug)]),
+            Bottle = bottle,
+            Claims = claims,
+            Pool = PoolGrid.Of(episode, viewer),
+            Featured = featured,
+            Shoot = shoot,
+            Chapters = chapters,
+            Description = new() { Text = "", Sections = [], LimitBytes = bar.House.Limits.DescriptionBytes },
+            ByStage = new Dictionary<Stage, IReadOnlyList<Finding>>(),
+        };
+        work = work with { Description = DescriptionComposer.Compose(work.Results, chapters) };
+        return work with
+        {
+            ByStage = Sorted(
+            [
+                (Stage.Plan, read ?? []),
+                (Stage.Plan, episode.Lineup.Count == 0 ? [NoDrinks(episode)] : []),
+                (Stage.Plan, Callouts(episode, bar)),
+                (Stage.Plan, analyses.SelectMany(analysis => analysis.Findings)),
+                (Stage.Plan, claims.Findings),
+                (Stage.Plan, bottle.Findings),
+                (Stage.Plan, featured.Findings),
+                (Stage.Stock, viewer.Findings),
+                (Stage.Stock, order.Findings),
+                (Stage.Prep, shoot?.Mise.Findings ?? []),
+                (Stage.Shoot, shoot?.Order.Findings ?? []),
+                (Stage.Publish, chapters.Findings),
+                (Stage.Publish, work.Description.Findings),
+            ]),
+        };
+    }
+
+    private static IEnumerable<Finding> Callouts(Episode episode, Bar bar) =>
+        from drink in episode.Lineup
+        from line in drink.Spec.Lines
+        where line.Planned is not null
+        let callout = Callout.Of(line.Planned!, episode.Convention, StillBeside(line), bar.House.BarSizes)
+        from finding in CalloutCheck.Findings(callout, line.Name)
+        select finding with { Drink = drink.Name, Ingredient = line.Name, Line = line.BriefLine };
+
+    // What was written beside an amount stands beside that amount only: once another layer changed it, both sides are computed.
+    private static Measure? StillBeside(SpecLine line) => line.Amounts.Any(amount => amount.Layer is AmountLayer.Episode) ? null : line.WrittenBeside;
+
+    private static Finding NoDrinks(Episode episode) => new(FindingCatalogue.NoDrinks, episode.Title,
+        "The lineup has no drink yet.",
+        "Add drinks from the library, or paste a brief.");
+
+    private static IReadOnlyList<EarlierFeature> Earlier(FeaturedCheck featured) =>
+        [.. featured.Matches.Where(match => match.Match.Kinship == Kinship.SameDrink)
+            .Select(match => new EarlierFeature(match.Drink.Name, match.Match.Feature.EpisodeTitle, match.Match.Feature.Date, match.Match.Feature.Address))];
+
+    // Two engines may meet the same trouble; it is said once, at the first stage it belongs to.
+    private static Dictionary<Stage, IReadOnlyList<Finding>> Sorted(IEnumerable<(Stage Stage, IEnumerable<Finding> Findings)> found)
+    {
+        var said = new HashSet<(string, string, string)>();
+        return found
+            .SelectMany(group => group.Findings.Select(finding => (group.Stage, Finding: finding)))
+            .Where(pair => said.Add((pair.Finding.Kind.Name, pair.Finding.Subject, pair.Finding.Message)))
+            .GroupBy(pair => pair.Stage)
+            .ToDictionary(group => group.Key, group => (IReadOnlyList<Finding>)[.. group.Select(pair => pair.Finding).OrderByDescending(finding => finding.Severity)]);
+    }
+}
