@@ -3,6 +3,7 @@ using Barshow.Data.Archive.Import;
 using Barshow.Data.Backup;
 using Barshow.Data.Opening;
 using Barshow.Data.Stores;
+using Barshow.Data.Use;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 
@@ -30,6 +31,7 @@ public static class BarshowDataServices
         services.AddSingleton<HouseExport>();
         services.AddSingleton<HouseImport>();
         services.AddSingleton<StockLoader>();
+        services.AddSingleton<IngredientUseFinder>();
         return services;
     }
 }

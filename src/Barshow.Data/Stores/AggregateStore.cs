@@ -41,6 +41,8 @@ public abstract class AggregateStore<TRow, T>(IDbContextFactory<BarshowDb> conte
             return new SaveResult<T>.Gone(null);
         if (await LiveAsync(db, row.Slug, cancel) is { } other)
             return new SaveResult<T>.Conflict(Read(other));
+        if (await ObjectionAsync(db, row.Document, cancel) is { } objection)
+            return new SaveResult<T>.Refused(objection);
 
         row.DeletedAt = null;
         Sign(db, row, Deed.Restored, row.Version + 1, savedBy, before: null);
@@ -109,6 +111,9 @@ public abstract class AggregateStore<TRow, T>(IDbContextFactory<BarshowDb> conte
                 return new SaveResult<T>.Conflict(Read(other));
         }
 
+        if (await ObjectionAsync(db, value, cancel) is { } objection)
+            return new SaveResult<T>.Refused(objection);
+
         var version = row is null ? await NextVersionAsync(db, slug, cancel) : row.Version + 1;
         var deed = row is null ? Deed.Made : Deed.Saved;
         row ??= db.Add(new TRow()).Entity;
@@ -135,6 +140,9 @@ public abstract class AggregateStore<TRow, T>(IDbContextFactory<BarshowDb> conte
         await transaction.CommitAsync(CancellationToken.None);
         return row.Id;
     }
+
+    /// <summary>Why the thing must not be saved beside the others, a sentence; null when it may.</summary>
+    private protected virtual Task<string?> ObjectionAsync(BarshowDb db, T value, CancellationToken cancel) => Task.FromResult<string?>(null);
 
     /// <summary>The thing of a row with its version and signature.</summary>
     protected static Stored<T> Read(TRow row) => new(row.Document, row.Version, row.SavedAt, row.SavedBy);

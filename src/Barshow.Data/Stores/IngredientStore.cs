@@ -20,6 +20,16 @@ public sealed class IngredientStore(IDbContextFactory<BarshowDb> contexts, TimeP
         return [.. rows.Select(row => new IngredientSummary(
             Slug.Parse(row.Slug), row.Name, row.Folded, row.Kind, row.Class, row.StrengthPercent, row.IsPrep, row.Staple, row.OnHand, row.Version, row.SavedAt, row.SavedBy))];
     }
+
+    private protected override async Task<string?> ObjectionAsync(BarshowDb db, Ingredient value, CancellationToken cancel)
+    {
+        if (value.Prep is null)
+            return null;
+        var preps = await db.Ingredients.AsNoTracking().Where(row => row.DeletedAt == null && row.IsPrep && row.Slug != value.Slug.Text).Select(row => row.Document).ToListAsync(cancel);
+        var loop = PrepLoop.Of(value, new(preps));
+        return loop.Count == 0 ? null
+            : $"{value.Name} cannot be made this way: {string.Join(", which needs ", loop.Select(prep => prep.Name))}. Take one of them out of the inputs.";
+    }
 }
 
 /// <summary>An ingredient as lists show it.</summary>

@@ -25,6 +25,10 @@ public abstract record SaveResult<T>
     /// <summary>Nothing was saved: the thing was deleted meanwhile.</summary>
     /// <param name="InBin">Its row in the bin, to be restored; null when the bin was emptied.</param>
     public sealed record Gone(long? InBin) : SaveResult<T>;
+
+    /// <summary>Nothing was saved: the thing would spoil others that are saved.</summary>
+    /// <param name="Sentence">What it would spoil, a sentence for the user.</param>
+    public sealed record Refused(string Sentence) : SaveResult<T>;
 }
 
 /// <summary>A thing in the bin.</summary>

@@ -103,6 +103,21 @@ public sealed class ImportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Preps_that_would_close_a_circle_with_those_that_are_here_are_not_imported()
+    {
+        await _house.Ingredients.SaveAsync(Make.Prep("Mint syrup", "Mint tea"), null);
+        var archive = new HouseArchive { Ingredients = new([Make.Prep("Mint tea", "Mint syrup"), Make.Ingredient()], []) };
+        var import = _house.Get<HouseImport>();
+
+        var plan = await import.PlanAsync(archive);
+        var result = await import.ApplyAsync(archive, plan);
+
+        Assert.Equal("Nothing can be imported: house preps would be made from one another in a circle (Mint syrup, which needs Mint tea, which needs Mint syrup).", plan.Objection);
+        Assert.False(result.Done);
+        Assert.Single(await _house.Ingredients.ListAsync());
+    }
+
+    [Fact]
     public async Task A_house_that_is_not_empty_is_not_stocked() =>
         Assert.False(await _house.Get<HouseImport>().ApplyToEmptyAsync(ThreeDrinks));
 }

@@ -29,6 +29,9 @@ public sealed record ImportLine(string Kind, string Slug, string Name, ImportSte
 /// <param name="Untouched">How many things are here that the archive does not have; they stay as they are.</param>
 public sealed record ImportPlan(IReadOnlyList<ImportLine> Lines, int Untouched)
 {
+    /// <summary>Why it cannot be carried out, a sentence; null when it can.</summary>
+    public string? Objection { get; init; }
+
     /// <summary>How many things meet that step.</summary>
     public int Count(ImportStep step) => Lines.Count(line => line.Step == step);
 
@@ -38,5 +41,5 @@ public sealed record ImportPlan(IReadOnlyList<ImportLine> Lines, int Untouched)
 
 /// <summary>How an import went.</summary>
 /// <param name="Plan">What was done, or, when nothing was, what would be done now.</param>
-/// <param name="Done">Whether it was done; false when the house changed after the plan was made.</param>
+/// <param name="Done">Whether it was done; false when the house changed after the plan was made, or the plan cannot be carried out.</param>
 public sealed record ImportResult(ImportPlan Plan, bool Done);
