@@ -68,7 +68,7 @@ public sealed class HouseImport(IDbContextFactory<BarshowDb> contexts, TimeProvi
     // The staging has every ingredient before the context, as it is and as it is to be.
     private static string? Loop(BarshowDb db)
     {
-        var preps = db.Ingredients.Local.Where(row => row.DeletedAt is null && row.Document.Prep is not null).Select(row => row.Document).ToList();
+        var preps = db.Ingredients.Local.Where(row => row.DeletedAt is null && row.Document.Prep is not null).OrderBy(row => row.Slug, StringComparer.Ordinal).Select(row => row.Document).ToList();
         var shelf = new IngredientShelf(preps);
         var loop = preps.Select(prep => PrepLoop.Of(prep, shelf)).FirstOrDefault(found => found.Count > 0);
         return loop is null ? null : $"Nothing can be imported: house preps would be made from one another in a circle ({string.Join(", which needs ", loop.Select(prep => prep.Name))}).";
