@@ -9,8 +9,11 @@ namespace Barshow.Data.Tests.Stock;
 /// <summary>The files under demo-data/, read once as the app reads them.</summary>
 internal static class DemoData
 {
+    /// <summary>The root of this repository.</summary>
+    public static string Repository { get; } = Root();
+
     /// <summary>The folder demo-data of this repository.</summary>
-    public static string Folder { get; } = Path.Combine(Root(), "demo-data");
+    public static string Folder { get; } = Path.Combine(Repository, "demo-data");
 
     /// <summary>The glasses, jiggers and tools.</summary>
     public static BarKit Kit { get; } = Read<BarKit>("stock/kit.json");
