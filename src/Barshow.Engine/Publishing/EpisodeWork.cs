@@ -66,7 +66,7 @@ public sealed record EpisodeWork
     /// <summary>The findings of a stage, the worst first.</summary>
     public IReadOnlyList<Finding> At(Stage stage) => ByStage.GetValueOrDefault(stage, []);
 
-    /// <summary>What publishing is made from.</summary>
+    /// <summary>What publishing is made from; publishing adds its own findings.</summary>
     public EpisodeResults Results => new()
     {
         Episode = Episode,
@@ -78,7 +78,7 @@ public sealed record EpisodeWork
         Order = Shoot?.Order,
         Mise = Shoot?.Mise,
         Earlier = Earlier(Featured),
-        Findings = Findings,
+        Findings = [.. Enum.GetValues<Stage>().Where(stage => stage != Stage.Publish).SelectMany(At)],
     };
 
     /// <summary>Runs every engine over an episode.</summary>

@@ -36,6 +36,7 @@ public static class CommandLine
     {
         var root = new RootCommand("Barshow plans, measures, preps, shoots and publishes an episode of mixed drinks.") { Data };
         ServeVerb.AddTo(root);
+        PackageVerb.AddTo(root);
         return root;
     }
 }
