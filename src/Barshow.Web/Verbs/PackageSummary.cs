@@ -1,5 +1,4 @@
 using System.Globalization;
-using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Publishing;
 

@@ -7,6 +7,7 @@ using Barshow.Engine.Findings;
 using Barshow.Engine.Names;
 using Barshow.Engine.Publishing;
 using Barshow.Engine.Publishing.Packaging;
+using Barshow.Engine.Publishing.Tables;
 using Barshow.Engine.Shooting;
 
 namespace Barshow.Web.Verbs;
