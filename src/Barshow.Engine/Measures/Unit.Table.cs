@@ -39,6 +39,9 @@ public sealed partial class Unit
     /// <summary>Tablespoon, half an ounce (NIST Handbook 44, Appendix C): 15 ml by the bar convention.</summary>
     public static Unit Tablespoon { get; } = new("tbsp", "tablespoon", "tablespoons", UnitKind.Volume) { Abbreviation = "tbsp", Ounces = new(1, 2) };
 
+    /// <summary>Dessertspoon, two teaspoons: 10 ml by the bar convention. Common practice, no source.</summary>
+    public static Unit Dessertspoon { get; } = new("dessertspoon", "dessertspoon", "dessertspoons", UnitKind.Volume) { Ounces = new(2, 6) };
+
     /// <summary>Metric tablespoon, 15 ml (21 CFR 101.9(b)(5)(viii)).</summary>
     public static Unit MetricTablespoon { get; } = new("metric-tbsp", "metric tablespoon", "metric tablespoons", UnitKind.Volume) { Abbreviation = "metric tbsp", Millilitres = 15 };
 
@@ -72,6 +75,9 @@ public sealed partial class Unit
     /// <summary>Pony of the old books, one ounce. Common practice, no source.</summary>
     public static Unit Pony { get; } = new("pony", "pony", "ponies", UnitKind.Volume) { Ounces = 1 };
 
+    /// <summary>Nip, 30 ml (Australian Government, standard drinks guide, spirits).</summary>
+    public static Unit Nip { get; } = new("nip", "nip", "nips", UnitKind.Volume) { Millilitres = 30 };
+
     /// <summary>Wineglass of the old books, two ounces; books differ. Common practice, no source.</summary>
     public static Unit Wineglass { get; } = new("wineglass", "wineglass", "wineglasses", UnitKind.Volume) { Ounces = 2 };
 
@@ -95,6 +101,9 @@ public sealed partial class Unit
 
     /// <summary>Part, a share of the whole.</summary>
     public static Unit Part { get; } = new("part", "part", "parts", UnitKind.Part);
+
+    /// <summary>Measure of no stated size, a share of the whole.</summary>
+    public static Unit OpenShare { get; } = new("measure", "measure", "measures", UnitKind.Part);
 
     /// <summary>Milligram.</summary>
     public static Unit Milligram { get; } = new("mg", "milligram", "milligrams", UnitKind.Mass) { Abbreviation = "mg", IsDecimal = true, Grams = new(1, 1000) };
@@ -185,6 +194,12 @@ public sealed partial class Unit
 
     /// <summary>Handful.</summary>
     public static Unit Handful { get; } = new("handful", "handful", "handfuls", UnitKind.Count);
+
+    /// <summary>Glug from the bottle.</summary>
+    public static Unit Glug { get; } = new("glug", "glug", "glugs", UnitKind.Count);
+
+    /// <summary>Finger's breadth in the glass.</summary>
+    public static Unit Finger { get; } = new("finger", "finger", "fingers", UnitKind.Count);
 
     /// <summary>Bunch.</summary>
     public static Unit Bunch { get; } = new("bunch", "bunch", "bunches", UnitKind.Count);

@@ -35,6 +35,7 @@ public static class CommandLine
     private static RootCommand Root()
     {
         var root = new RootCommand("Barshow plans, measures, preps, shoots and publishes an episode of mixed drinks.") { Data };
+        ReadVerb.AddTo(root);
         ServeVerb.AddTo(root);
         PackageVerb.AddTo(root);
         return root;

@@ -12,15 +12,15 @@ internal static partial class Lexicon
         Play(Role.To, "to");
         Play(Role.Or, "or");
         Play(Role.Point, "point");
-        Play(Role.About, "about approx approximately roughly around circa ca nearly almost just exactly maybe perhaps");
+        Play(Role.About, "about approx approximately roughly around circa ca nearly almost just exactly maybe perhaps between max maximum min minimum least most around");
         Play(Role.Manner, "scant generous heaped heaping rounded level good big large small little tiny healthy hearty heavy light fat full short long thin thick medium barely whole tight loose packed strong wee conservative fresh flat nice decent slight single thumb-size");
         Play(Role.Times, "x times");
         Play(Role.Invitation, "add pour use take measure stir shake muddle then followed next squeeze-in dash-in plus with finally first");
         Play(Role.Yield, "juice zest peel rind white whites yolk yolks pulp");
         Play(Role.Optional, "optional optionally opt");
-        Play(Role.NoteStart, "freshly finely thinly lightly gently preferably ideally for plus such per cut");
+        Play(Role.NoteStart, "freshly finely thinly lightly gently preferably ideally for plus such per cut from");
         Play(Role.Treatment, "juiced halved quartered muddled torn slapped sliced chopped peeled pitted cubed diced grated zested crushed chilled strained bruised smacked spanked trimmed squeezed beaten");
-        Play(Role.NumberInName, "proof year years yr yrs yo star percent abv degree degrees nd rd th st month months up");
+        Play(Role.NumberInName, "proof year years yr yrs yo percent abv degree degrees nd rd th st month months up");
         Play(Role.With, "with");
         Play(Role.Determiner, "the your some any");
         Play(Role.Length, "inch inches cm mm centimetre centimetres centimeter centimeters");
@@ -28,7 +28,7 @@ internal static partial class Lexicon
         Play(Role.Label, "garnish garnishes rim decoration");
         Play(Role.Plus, "plus");
         Play(Role.From, "from");
-        Play(Role.Quality, "fresh freshly good large small medium big ripe organic unwaxed cold chilled finely thinly lightly gently little fine thin whole pressed squeezed");
+        Play(Role.Quality, "fresh freshly good ripe organic unwaxed cold chilled finely thinly lightly gently fine whole pressed squeezed");
 
         void Play(Role role, string spellings) => Add(words, spellings, lexeme => lexeme with { Role = lexeme.Role | role });
     }

@@ -5,10 +5,10 @@ internal static partial class Lexicon
 {
     private static void AddUnits(Dictionary<string, Lexeme> words)
     {
-        Strong(Unit.Millilitre, "ml mls mil mils mill mills milliliter milliliters millilitre millilitres cc ccs");
-        Strong(Unit.Centilitre, "cl cls centiliter centiliters centilitre centilitres");
+        Strong(Unit.Millilitre, "ml mls mℓ ㎖ ㏄ mil mils mill mills milliliter milliliters millilitre millilitres cc ccs");
+        Strong(Unit.Centilitre, "cl cls cℓ centiliter centiliters centilitre centilitres");
         Strong(Unit.Decilitre, "dl dls deciliter deciliters decilitre decilitres");
-        Strong(Unit.Litre, "l ltr ltrs lt liter liters litre litres");
+        Strong(Unit.Litre, "l ℓ ltr ltrs lt liter liters litre litres");
         Strong(Unit.Ounce, "oz ozs ounce ounces floz");
         Strong(Unit.Teaspoon, "tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls teaspoonsful ts", UnitUse.Alone);
         Strong(Unit.Tablespoon, "tbsp tbsps tablespoon tablespoons tablespoonful tablespoonfuls tbs tbl tbls tblsp tblsps", UnitUse.Alone);
@@ -25,6 +25,11 @@ internal static partial class Lexicon
         Plain(Unit.Jigger, UnitUse.None, "jigger jiggers");
         Plain(Unit.Pony, UnitUse.None, "pony ponies");
         Plain(Unit.Wineglass, UnitUse.None, "wineglass wineglasses wineglassful wineglassfuls");
+        Plain(Unit.Dessertspoon, UnitUse.Alone, "dessertspoon dessertspoons dessertspoonful dessertspoonfuls dsp dstspn dsrtspn");
+        Plain(Unit.Nip, UnitUse.None, "nip nips");
+        Plain(Unit.OpenShare, UnitUse.None, "measure measures");
+        Plain(Unit.Glug, UnitUse.None, "glug glugs");
+        Plain(Unit.Finger, UnitUse.None, "finger fingers");
         Plain(Unit.Shot, UnitUse.None, "shot shots");
         Plain(Unit.Dash, UnitUse.Alone, "dash dashes dsh ds");
         Plain(Unit.Drop, UnitUse.Alone, "drop drops drp drps droplet droplets");

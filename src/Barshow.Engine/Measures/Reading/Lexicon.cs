@@ -18,7 +18,18 @@ internal static partial class Lexicon
         word.Length <= Longest && ByText.TryGetValue(word, out var lexeme) ? lexeme : null;
 
     /// <summary>The unit that a person would take a misspelt word for: one letter wrong, missing, too many or two changed round in a spelled-out unit.</summary>
-    public static bool TryNearestUnit(ReadOnlySpan<char> word, [NotNullWhen(true)] out Lexeme? unit) => TryNearest(word, SpelledUnits, out unit);
+    public static bool TryNearestUnit(ReadOnlySpan<char> word, [NotNullWhen(true)] out Lexeme? unit)
+    {
+        unit = null;
+        return !OwnWords.Contains(word) && TryNearest(word, SpelledUnits, out unit);
+    }
+
+    // Words of food and drink that are one slip from a unit and mean themselves.
+    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> OwnWords = new[]
+    {
+        "spice", "spices", "stock", "stocks", "spring", "springs", "rinds", "shoots", "short", "shorts", "ports", "loaves", "peonies", "corns", "points", "prints",
+        "paints", "grills", "stripe", "stripes", "pasts", "lifter", "later", "sprits", "dishes", "sashes", "lashes", "ponies", "wheat", "stew", "chunky", "cubed", "sliced", "cures",
+    }.ToFrozenSet(StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
 
     /// <summary>The number word that a person would take a misspelt word for.</summary>
     public static bool TryNearestNumber(ReadOnlySpan<char> word, [NotNullWhen(true)] out Lexeme? number) => TryNearest(word, SpelledNumbers, out number);

@@ -19,10 +19,10 @@ internal sealed partial class LineGrammar
         at = part + 1;
         while (at < part + 5 && (run[at].Has(Role.And) || run[at].Is('&') || run[at].Is('+')) && run[at + 1].Has(Role.Yield))
             at += 2;
-        if (!run[at].Has(Role.Of) && !run[at].Has(Role.From) && !run[at].Is(':'))
-            return null;
         var yieldEnd = at;
-        var next = _amounts.Measure(at + 1, out var measure);
+        if (run[at].Has(Role.Of) || run[at].Has(Role.From) || run[at].Is(':'))
+            at++;
+        var next = _amounts.Measure(at, out var measure);
         if (next < 0 || !measure.HasNumber || measure.Unit?.Kind is UnitKind.Volume or UnitKind.Mass or UnitKind.Bar)
             return null;
         Take(measure);
@@ -64,6 +64,8 @@ internal sealed partial class LineGrammar
             next++;
         if (run[next].Has(Role.Up))
             next++;
+        if (run[next].Kind == TokenKind.Word && run[next].Length == 2 && Is(run.TextOf(run[next]), "it"))
+            next += run[next + 1].Has(Role.Up) ? 2 : 1;
         var vessel = SkipVessel(next);
         if (vessel > next && (run[vessel].Has(Role.With) || run[vessel].Is(':') || run[vessel].Is(',')))
             next = vessel;
@@ -159,9 +161,15 @@ internal sealed partial class LineGrammar
         if (run[end].Lexeme is not { Unit: { } unit } closing || (closing.UnitUse & UnitUse.Closing) == 0 || end == i)
             return null;
         var after = end + 1;
-        if (run[after].Kind == TokenKind.Word && !run[after].Has(Role.NoteStart | Role.Treatment | Role.To | Role.Optional) && !run[after].Has(Role.Label))
+        if (run[after].Kind == TokenKind.Word && !run[after].Has(Role.NoteStart | Role.Treatment | Role.To | Role.Optional | Role.Label | Role.And | Role.Or | Role.Plus | Role.With))
             return null;
         _measure = Measures.Measure.Between(_measure!.Low!.Value, _measure.High!.Value, unit);
+        var name = i;
+        while (name < end - 1 && run[name].Has(Role.Manner) && !run[name].Has(Role.Quality))
+            name++;
+        if (name > i)
+            _nameBefore = Joined(_nameBefore, TextOf(i, name));
+        i = name;
         var place = PlaceOf(i, end);
         var (rest, _, note) = NameAndNote(after);
         return Done(TextOf(i, end)!, place, rest.Length == 0 ? note : Joined(rest, note));
@@ -176,6 +184,12 @@ internal sealed partial class LineGrammar
         var next = _amounts.Measure(at, out var measure);
         Take(measure);
         next = Second(next);
+        if (IsToldInPassing(i, at, next))
+        {
+            var told = NameAndNote(AfterMeasure(next));
+            return Done(told.Name, told.Place, told.Note);
+        }
+
         while (run[next].Kind == TokenKind.Mark && run[next].Mark is ')' or ']' or '}')
             next++;
         var nameEnd = at;
@@ -198,6 +212,12 @@ internal sealed partial class LineGrammar
         var after = rest.Length == 0 ? note : Joined(rest, note);
         return Done(before.Name, before.Place, Joined(before.Note, after));
     }
+
+    // "Now we pour two ounces of white rum": what stands before the amount names nothing.
+    private bool IsToldInPassing(int from, int at, int next) =>
+        run[next].Has(Role.Of) && run[next + 1].Kind == TokenKind.Word && run[next + 1].Length > 2
+        || run[next].Kind == TokenKind.Word && run[at - 1].Has(Role.Invitation) && run[at - 1].Lexeme!.Word is "add" or "pour" or "use" or "take" or "measure" or "muddle" or "shake" or "stir" or "with" or "plus"
+            && at - from < 12;
 
     /// <summary>Where the measure of a trailing line begins: the first number with a unit, or a bare number after a separator at the end; -1 when there is none.</summary>
     private int TrailingMeasure(int i, bool mustClose)
@@ -225,6 +245,8 @@ internal sealed partial class LineGrammar
     private bool CanBeginMeasure(int i)
     {
         ref readonly var token = ref run[i];
+        if (token.Lexeme?.Share is { } share && (run[i - 1].Has(Role.And) && run[i - 2].Lexeme?.Share == share || run[i - 1].Is('-') && run[i - 2].Has(Role.And)))
+            return false;
         return token.Kind switch
         {
             TokenKind.Digits or TokenKind.Vulgar or TokenKind.Raised => !(run.Touches(i) && run[i - 1].Kind == TokenKind.Mark && run[i - 1].Mark is ':' or '/' or '.' && run[i - 2].Kind == TokenKind.Digits),
@@ -274,6 +296,8 @@ internal sealed partial class LineGrammar
             return Done(rest, restPlace, restNote);
         }
 
+        if (run[i].Has(Role.Determiner) && run[i + 1].Kind == TokenKind.Word)
+            i++;
         var (name, place, note) = NameAndNote(i);
         return Done(name, place, note);
     }
@@ -306,6 +330,12 @@ internal sealed partial class LineGrammar
     private int AfterMeasure(int i)
     {
         i = SkipSeparators(i);
+        if (run[i].Kind == TokenKind.Word && run[i].Length == 4 && Is(run.TextOf(run[i]), "each") && run[i + 1].Kind == TokenKind.Word)
+        {
+            _nameBefore = Joined(_nameBefore, "each");
+            i++;
+        }
+
         if (run[i].Has(Role.Of))
             i++;
         if (run[i].Kind == TokenKind.Word && run[i].Length == 3 && Is(run.TextOf(run[i]), "the") && run[i + 1].Kind == TokenKind.Word)

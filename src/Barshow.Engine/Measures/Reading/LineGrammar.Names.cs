@@ -22,9 +22,13 @@ internal sealed partial class LineGrammar
             ref readonly var token = ref run[at];
             if (token.Kind == TokenKind.Mark && token.Mark is '(' or '[' or '{')
             {
-                CloseName(at);
+                var isBefore = at == from && nameEnd < 0;
+                if (!isBefore)
+                    CloseName(at);
                 CloseNote(at);
                 at = Bracket(at, end, ref note);
+                if (isBefore)
+                    from = at;
                 continue;
             }
 
@@ -106,7 +110,7 @@ internal sealed partial class LineGrammar
     }
 
     private bool IsTrailingEdge(int i) => run[i].Kind == TokenKind.Mark
-        && run[i].Mark is '.' or ',' or ';' or ':' or '-' or '–' or '*' or '|' or '/' or '·' or '_' or '=' or '"' or '”' or '`' or '…' or '+' or '&' or '~' or '†' or '‡' or '\\'
+        && run[i].Mark is '.' or ',' or ';' or ':' or '-' or '–' or '*' or '|' or '/' or '·' or '_' or '=' or '"' or '”' or '`' or '…' or '+' or '&' or '~' or '!' or '\'' or '’' or '†' or '‡' or '\\'
         || run[i].Kind == TokenKind.Mark && char.IsSurrogate(run[i].Mark);
 
     // A comma or semicolon always; a dash, stroke or dot only with room around it.
@@ -226,7 +230,7 @@ internal sealed partial class LineGrammar
             at++;
         if (at == i && run[i].Kind == TokenKind.Word && run[i].Length == 2 && Is(run.TextOf(run[i]), "as") && run[i + 1].Has(Role.Article))
             at += 2;
-        if (run[at].Lexeme is not { Open: { } open } lexeme || open is OpenMeasure.Splash or OpenMeasure.Squeeze or OpenMeasure.Crack)
+        if (run[at].Lexeme is not { Open: { } open } lexeme || (open is OpenMeasure.Splash or OpenMeasure.Squeeze or OpenMeasure.Crack && (!atNoteStart || _measure is not null)))
             return -1;
         var next = at + 1;
         if (run[next].Is('-') && run[next + 1].Has(Role.Up))
@@ -275,8 +279,12 @@ internal sealed partial class LineGrammar
     private bool BeginsNote(int i, int end)
     {
         ref readonly var token = ref run[i];
+        if (token.Is('+') || token.Is('&'))
+            return IsAnotherAmount(i + 1);
         if (token.Lexeme is not { } lexeme)
             return false;
+        if ((lexeme.Role & (Role.And | Role.Or)) != 0)
+            return IsAnotherAmount(i + 1);
         if ((lexeme.Role & Role.NoteStart) != 0)
             return true;
         if ((lexeme.Role & Role.To) != 0)
@@ -286,6 +294,10 @@ internal sealed partial class LineGrammar
         ref readonly var next = ref run[i + 1];
         return i + 1 >= end || next.Kind == TokenKind.End || IsSegmentEnd(i + 1) || next.Has(Role.And) || next.Has(Role.In) || next.Has(Role.With) || Is(run.TextOf(next), "into");
     }
+
+    // "gin or 1 oz vodka".
+    private bool IsAnotherAmount(int i) => run[i].Kind is TokenKind.Digits or TokenKind.Vulgar
+        && _amounts.Measure(i, out var measure) is var next and > 0 && (measure.Unit is not null || !_amounts.IsNumberInName(next));
 
     // As it was written, runs of white space made one.
     private string? TextOf(int from, int to)

@@ -14,7 +14,7 @@ internal sealed partial class LineGrammar
         var at = i;
         if (token.Kind == TokenKind.Mark && token.Mark is '/' or '|' or '·' or ',' or '-' or '–' or '=' or '≈' or '~' or ':' or ';' or '\\')
             at++;
-        else if (token.Has(Role.Or))
+        if (run[at].Has(Role.Or))
             at++;
         if (at == i && token.Kind is not (TokenKind.Digits or TokenKind.Vulgar))
             return i;
@@ -66,7 +66,7 @@ internal sealed partial class LineGrammar
             return false;
         if (_measure?.Unit is not { } first)
             return _measure is not null || _flawed;
-        return first != unit && !(first.IsMetric && unit.IsMetric && false);
+        return first != unit;
     }
 
     private void TakeSecond(in MeasureRead measure)
@@ -76,9 +76,18 @@ internal sealed partial class LineGrammar
         Say(measure);
     }
 
+    // "a splash" is left to the hand; "1 splash" is counted.
+    private static OpenMeasure? LeftToTheHand(Unit? unit) =>
+        unit == Unit.Splash ? OpenMeasure.Splash
+        : unit == Unit.Squeeze ? OpenMeasure.Squeeze
+        : unit == Unit.Crack ? OpenMeasure.Crack
+        : null;
+
     private void Take(in MeasureRead measure)
     {
         _measure = measure.Measure;
+        if ((measure.IsArticle || !measure.HasNumber) && LeftToTheHand(measure.Unit) is { } open)
+            (_measure, _open) = (null, open);
         _measurePlace = PlaceOf(measure.From, measure.To);
         _flawed = measure.Flaw != Flaw.None;
         if (measure.Each is { } each)

@@ -15,7 +15,7 @@ internal sealed partial class LineGrammar
             i += 3;
         else if (run[i].Is('[') && run[i + 1].Is(']'))
             i += 2;
-        if (run[i].Kind == TokenKind.Digits && run[i].Length <= 2 && run[i + 1].Kind == TokenKind.Mark && run[i + 1].Mark is '.' or ')' && run.Touches(i + 1)
+        if (run[i].Kind == TokenKind.Digits && run[i].Length <= 2 && run[i + 1].Kind == TokenKind.Mark && run[i + 1].Mark is '.' or ')' or ':' && run.Touches(i + 1)
             && !run.Touches(i + 2) && run[i + 2].Kind != TokenKind.End)
             i += 2;
         else if (run[i].Is('(') && run[i + 1].Kind == TokenKind.Digits && run[i + 1].Length <= 2 && run[i + 2].Is(')'))
@@ -65,6 +65,8 @@ internal sealed partial class LineGrammar
                 continue;
             }
 
+            if (run[i].Lexeme?.Word is "for" && run[i + 1].Has(Role.Determiner) && run[i + 2].Has(Role.Label) && run[i + 3].Is(':'))
+                i += 2;
             if (run[i].Has(Role.Label) && (run[i + 1].Is(':') || run[i + 1].Is('-') || run[i + 1].Is('–') || run[i + 1].Has(Role.With)) && run[i + 2].Kind != TokenKind.End && _label is null)
             {
                 _label = run.TextOf(run[i]).ToString().ToLowerInvariant();

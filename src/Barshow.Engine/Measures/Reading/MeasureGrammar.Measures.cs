@@ -30,15 +30,18 @@ internal sealed partial class MeasureGrammar
             low.Flaw = Flaw.BelowNought;
 
         measure.HasNumber = true;
+        if (SizedPiece(at, next, ref measure) is var piece and > 0)
+            return piece;
         measure.IsArticle = low.IsArticle;
         measure.Vague = low.Value == 3 && run[next - 1].Has(Role.Vague);
         var high = low;
         if (measure.Vague || run[next - 1].Lexeme is { Cardinal: 2, Word: "couple" or "pair" })
             next = run[next].Has(Role.Of) ? next + 1 : next;
         else if (!low.IsArticle)
-            next = RangeOrTimes(next, low, ref high, ref measure);
+            next = RangeOrTimes(next, ref low, ref high, ref measure);
 
         next = UnitOf(next, low, ref measure, out var unit);
+        Heap(ref unit, ref measure);
         next = AfterMeasureUnit(next, unit, ref low, ref high, ref measure);
         measure.To = next;
         Settle(low, high, unit.Unit, ref measure);
@@ -65,7 +68,11 @@ internal sealed partial class MeasureGrammar
     private int SkipAbout(int i)
     {
         var at = i;
-        while (at < i + 3 && (run[at].Has(Role.About) || run[at].Is('~') || run[at].Is('≈') || run[at].Is('±')))
+        if (run[at].Has(Role.Up) && run[at + 1].Has(Role.To))
+            at += 2;
+        else if (run[at].Kind == TokenKind.Word && run[at].Length == 2 && Is(run.TextOf(run[at]), "at") && run[at + 1].Has(Role.About))
+            at += 2;
+        while (at < i + 4 && (run[at].Has(Role.About) || run[at].Is('~') || run[at].Is('≈') || run[at].Is('±')))
         {
             at++;
             if (run[at].Is('.') && run.Touches(at) && !run.Touches(at + 1))
@@ -94,13 +101,13 @@ internal sealed partial class MeasureGrammar
         return at;
     }
 
-    /// <summary>range = ( "-" | "–" | "to" | "or" ) number; times = "x" before what is counted.</summary>
-    private int RangeOrTimes(int i, in NumberRead low, ref NumberRead high, ref MeasureRead measure)
+    /// <summary>range = ( "-" | "–" | "to" | "or" ) number, and "and" after "between".</summary>
+    private int RangeOrTimes(int i, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
     {
         ref readonly var token = ref run[i];
         if (token.Has(Role.Times) || token.Is('×'))
-            return TimesOrCount(i, ref high);
-        if (IsRangeMark(i) is var at and > 0)
+            return Times(i, ref low, ref high);
+        if (IsRangeMark(i, measure.From < i && run[measure.From].Lexeme?.Word == "between") is var at and > 0)
         {
             var end = Number(at, out var upper);
             if (end > 0 && !upper.IsArticle && !IsNumberInName(end) && (upper.Flaw == Flaw.None || low.Flaw == Flaw.None))
@@ -112,15 +119,31 @@ internal sealed partial class MeasureGrammar
 
         return i;
 
-        int TimesOrCount(int x, ref NumberRead upper) => run[x + 1].Kind is TokenKind.Word or TokenKind.Mark ? x + 1 : x + (run[x + 1].Kind == TokenKind.Digits ? 1 : 0);
     }
 
-    private int IsRangeMark(int i)
+    /// <summary>times = ( "x" | "×" ) before what is counted: "2 x egg yolks"; "2 x 330 ml cans"; and "2 x 30 ml", which is 60 ml.</summary>
+    private int Times(int i, ref NumberRead low, ref NumberRead high)
+    {
+        if (run[i + 1].Kind is TokenKind.End)
+            return i;
+        if (Number(i + 1, out var each) is var end and > 0 && each is { Flaw: Flaw.None, IsArticle: false }
+            && UnitAt(end, true, out var unit) is var after and > 0 && unit.Unit.Kind is UnitKind.Volume or UnitKind.Mass
+            && !(UnitAt(after, true, out var container) > 0 && (container.Use & UnitUse.Container) != 0))
+        {
+            low.Value *= each.Value;
+            high = low;
+            return end;
+        }
+
+        return i + 1;
+    }
+
+    private int IsRangeMark(int i, bool isBetween = false)
     {
         ref readonly var token = ref run[i];
         if (token.Kind == TokenKind.Mark && token.Mark is '-' or '–' or '~' or '−')
             return i + 1;
-        return token.Has(Role.To) || token.Has(Role.Or) ? i + 1 : -1;
+        return token.Has(Role.To) || token.Has(Role.Or) || token.Has(Role.And) && isBetween ? i + 1 : -1;
     }
 
     /// <summary>Whether what follows a number makes it part of a name: "151-proof", "40%", "12 year old", "2:1".</summary>
@@ -133,7 +156,7 @@ internal sealed partial class MeasureGrammar
                 return true;
             if (token.Mark is ':' or '/' && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind is TokenKind.Digits or TokenKind.Vulgar)
                 return true;
-            return token.Mark == '-' && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word && run[i + 1].Lexeme?.Unit is null && run[i + 1].Lexeme?.Share is null;
+            return token.Mark == '-' && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word && run[i + 1].Lexeme?.Unit is null && run[i + 1].Lexeme?.Share is null && !run[i + 1].Has(Role.Length);
         }
 
         return token.Kind == TokenKind.Word && (token.Has(Role.NumberInName) || run.Touches(i) && token.Lexeme is null && !Lexicon.TryNearestUnit(run.TextOf(token), out _) && !run.TextOf(token).StartsWith("x", StringComparison.OrdinalIgnoreCase));
@@ -149,7 +172,7 @@ internal sealed partial class MeasureGrammar
         if (number.IsShare)
         {
             var of = run[i].Has(Role.Of) ? i + 1 : i;
-            var article = run[of].Has(Role.Article) ? of + 1 : of;
+            var article = run[of].Has(Role.Article) || of > i && run[of].Lexeme is { Cardinal: 1 } ? of + 1 : of;
             if (article > i && UnitAt(article, true, out unit) is var shared and > 0)
                 return shared;
             if (article > of)
@@ -164,12 +187,7 @@ internal sealed partial class MeasureGrammar
             manner++;
         if (manner > i && UnitAt(manner, true, out unit) is var mannered and > 0)
         {
-            if (unit.Unit == Unit.Teaspoon && IsHeaped(i, manner))
-                unit.Unit = Unit.HeapedTeaspoon;
-            else if (unit.Unit == Unit.Tablespoon && IsHeaped(i, manner))
-                unit.Unit = Unit.HeapedTablespoon;
-            else
-                (measure.MannerFrom, measure.MannerTo) = (i, manner);
+            (measure.MannerFrom, measure.MannerTo) = (i, manner);
             return mannered;
         }
 
@@ -177,6 +195,34 @@ internal sealed partial class MeasureGrammar
             return container;
         unit = default;
         return i;
+    }
+
+    /// <summary>sized piece = number [ "-" ] length piece: a "1-inch piece" is one piece, whose length goes into the note.</summary>
+    private int SizedPiece(int from, int i, ref MeasureRead measure)
+    {
+        var at = run[i].Is('-') ? i + 1 : i;
+        if (!run[at].Has(Role.Length) && !run[at].Is('″') && !run[at].Is('"'))
+            return -1;
+        var end = UnitAt(at + 1, true, out var unit);
+        if (end < 0 || unit.Unit.Kind != UnitKind.Count)
+            return -1;
+        (measure.MannerFrom, measure.MannerTo, measure.Unit, measure.To) = (from, at + 1, unit.Unit, end);
+        var one = new NumberRead { Value = Rational.One };
+        Settle(one, one, unit.Unit, ref measure);
+        return end;
+    }
+
+    // "heaped" belongs to the unit, whichever side of the number it stands.
+    private void Heap(ref UnitRead unit, ref MeasureRead measure)
+    {
+        if (measure.MannerTo <= measure.MannerFrom || !IsHeaped(measure.MannerFrom, measure.MannerTo))
+            return;
+        var heaped = unit.Unit == Unit.Teaspoon ? Unit.HeapedTeaspoon : unit.Unit == Unit.Tablespoon ? Unit.HeapedTablespoon : null;
+        if (heaped is null)
+            return;
+        unit.Unit = heaped;
+        if (measure.MannerTo - measure.MannerFrom == 1)
+            (measure.MannerFrom, measure.MannerTo) = (0, 0);
     }
 
     private bool IsHeaped(int from, int to)
@@ -217,7 +263,7 @@ internal sealed partial class MeasureGrammar
         if (container < 0 || (unit.Use & UnitUse.Container) == 0 && !(isLength && unit.Unit.Kind == UnitKind.Count))
             return -1;
         if (isLength)
-            (measure.MannerFrom, measure.MannerTo) = (i, after);
+            (measure.MannerFrom, measure.MannerTo) = (open, open > i ? after - 1 : after);
         else
             measure.Each = Measures.Measure.Of(size.Value, each.Unit);
         return container;
@@ -289,14 +335,15 @@ internal sealed partial class MeasureGrammar
         var end = UnitAt(i, false, out var unit);
         if (end < 0 || run[i].Lexeme?.Open is not null)
             return -1;
-        if ((unit.Use & UnitUse.Alone) == 0 && !(run[end].Has(Role.Of) && run[end + 1].Kind == TokenKind.Word))
+        var one = new NumberRead { Value = Rational.One };
+        if ((unit.Use & UnitUse.Strong) != 0 && AndShare(end, ref one) is var half && half > end)
+            end = half;
+        else if ((unit.Use & UnitUse.Alone) == 0 && !(run[end].Has(Role.Of) && run[end + 1].Kind == TokenKind.Word))
             return -1;
-        if (unit.Unit == Unit.Teaspoon && measure.MannerTo > measure.MannerFrom && IsHeaped(measure.MannerFrom, measure.MannerTo))
-            unit.Unit = Unit.HeapedTeaspoon;
+        Heap(ref unit, ref measure);
         measure.Unit = unit.Unit;
         measure.OtherUnit = unit.Other;
         measure.To = end;
-        var one = new NumberRead { Value = Rational.One };
         Settle(one, one, unit.Unit, ref measure);
         return end;
     }

@@ -51,6 +51,11 @@ internal sealed partial class MeasureGrammar
         }
 
         number.Value = new(value);
+        if (Thousands(next, value) is var thousands and > 0)
+        {
+            number.Value = new(value * 1000 + Digits(thousands));
+            return thousands + 1;
+        }
 
         ref readonly var mark = ref run[next];
         if (mark.Kind == TokenKind.Mark && run.Touches(next) && run.Touches(next + 1) && IsFigure(next + 1))
@@ -61,10 +66,8 @@ internal sealed partial class MeasureGrammar
                 return Over(value, next + 1, ref number);
         }
 
-        // "1 / 2 oz": only where it is a fraction that a bar knows.
-        if (mark.Is('/') && !run.Touches(next) && !run.Touches(next + 1) && run[next + 1].Kind == TokenKind.Digits
-            && Digits(next + 1) is 2 or 3 or 4 or 8 && value > 0 && value < Digits(next + 1) && (run[next + 2].Lexeme?.Unit is null || run[next + 2].Lexeme!.Unit!.Kind != UnitKind.Count))
-            return Over(value, next + 1, ref number);
+        if (LooseStroke(next, value, ref number) is var loose and > 0)
+            return Over(value, loose, ref number);
 
         var fraction = Joiner(next);
         var part = default(NumberRead);
@@ -78,6 +81,34 @@ internal sealed partial class MeasureGrammar
         }
 
         return SharesAfter(next, ref number);
+    }
+
+    // "1 / 2", "1/ 2", "1//2": only where it makes a fraction that a bar knows. The index of the lower number.
+    private int LooseStroke(int i, long upper, ref NumberRead number)
+    {
+        if (!run[i].Is('/'))
+            return -1;
+        var isDouble = run[i + 1].Is('/');
+        var at = isDouble ? i + 2 : i + 1;
+        if (run[at].Kind != TokenKind.Digits || (!isDouble && run.Touches(i) && run.Touches(at)))
+            return -1;
+        if (Digits(at) is not (2 or 3 or 4 or 8) || upper <= 0 || upper >= Digits(at))
+            return -1;
+        number.Repaired |= isDouble || run.Touches(i) != run.Touches(at);
+        return at;
+    }
+
+    // "1 000", "1 500" with a narrow or no-break space, "1'000".
+    private int Thousands(int i, long value)
+    {
+        if (value is < 1 or > 999)
+            return -1;
+        var isApostrophe = run[i].Kind == TokenKind.Mark && run[i].Mark is '\'' or '’' && run.Touches(i) && run.Touches(i + 1);
+        var at = isApostrophe ? i + 1 : i;
+        ref readonly var group = ref run[at];
+        if (group.Kind != TokenKind.Digits || group.Length != 3)
+            return -1;
+        return isApostrophe || run.TextOf(group) is "000" || run.Text[group.Start - 1] is '\u00A0' or '\u2009' or '\u202F' ? at : -1;
     }
 
     /// <summary>figures = digits, with the letters that stand for figures when they touch one: "2O", "l5", "I½".</summary>
@@ -151,6 +182,8 @@ internal sealed partial class MeasureGrammar
             return false;
         if (last is 'O' or 'o')
             return touched && after.Kind == TokenKind.Mark && after.Mark is '.' or ',' && run[index + 2].Kind == TokenKind.Digits && run.Touches(index + 2);
+        if (last is 'Z' or 'S')
+            return token.Length == 1 && after.Lexeme is { IsStrongUnit: true, Word.Length: > 1 };
         if (last is not ('I' or 'l' or '|'))
             return false;
         if (after.Kind == TokenKind.Vulgar || (touched && after.Is('/') && run[index + 2].Kind == TokenKind.Digits))
@@ -266,6 +299,9 @@ internal sealed partial class MeasureGrammar
                 number.Repaired |= upper.Repaired;
                 return Over(value, next + 1, ref number);
             }
+
+            if (next > 0 && LooseStroke(next, value, ref number) is var loose and > 0)
+                return Over(value, loose, ref number);
         }
 
         return -1;
@@ -347,6 +383,12 @@ internal sealed partial class MeasureGrammar
             return IsHalfAndHalf(i) ? -1 : AfterShare(i + 1, share, ref number);
         if ((lexeme.Role & Role.Point) != 0)
             return PointFigures(i + 1, 0, ref number);
+        if ((lexeme.Role & Role.Vague) != 0)
+        {
+            number.Value = lexeme.Cardinal!.Value;
+            return i + 1;
+        }
+
         var next = Cardinal(i, out var value, ref number);
         if (next < 0)
             return SoundsLikeNumber(i, ref number);
@@ -483,6 +525,12 @@ internal sealed partial class MeasureGrammar
     {
         if (number.Flaw is not (Flaw.None or Flaw.Nought))
             return i;
+        if (run[i].Lexeme is { Cardinal: 12, Word: "dozen" })
+        {
+            number.Value *= 12;
+            return i + 1;
+        }
+
         var at = run[i].Is('-') && run.Touches(i) && run.Touches(i + 1) ? i + 1 : i;
         if (run[at].Lexeme?.Share is { } share && number.Value < new Rational(20) && number.Value.IsWhole)
         {
@@ -500,7 +548,7 @@ internal sealed partial class MeasureGrammar
     /// <summary>"and a half", "and three quarters", "and ½": added to what was read.</summary>
     private int AndShare(int i, ref NumberRead number)
     {
-        var isIn = run[i].Has(Role.In) && run[i + 1].Has(Role.Article) && run[i + 2].Lexeme?.Share is not null;
+        var isIn = (run[i].Has(Role.In) || run[i].Lexeme?.Word is "an") && run[i + 1].Has(Role.Article) && run[i + 2].Lexeme?.Share is not null;
         if (!run[i].Has(Role.And) && !run[i].Is('&') && !run[i].Is('+') && !isIn)
             return i;
         var at = run[i + 1].Has(Role.Article) ? i + 2 : i + 1;

@@ -21,6 +21,12 @@ internal sealed partial class MeasureGrammar
         unit = default;
         if (run[i].Is('-') && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word)
             i++;
+        if (afterNumber && OunceWithFigure(i) is var ounce and > 0)
+        {
+            unit = new() { Unit = Unit.Ounce, Use = UnitUse.Strong, Repaired = true };
+            return AfterUnit(ounce, ref unit);
+        }
+
         ref readonly var word = ref run[i];
         if (word.Kind != TokenKind.Word)
             return -1;
@@ -44,6 +50,14 @@ internal sealed partial class MeasureGrammar
         }
 
         return afterNumber ? MisspeltUnit(i, ref unit) : -1;
+    }
+
+    // "0z", a figure nought for the letter: after "2 " or glued to it in "20z".
+    private int OunceWithFigure(int i)
+    {
+        var at = run[i].Kind == TokenKind.Digits && run.TextOf(run[i]) is "0" ? i + 1 : i;
+        return run[at].Kind == TokenKind.Word && run[at].Length <= 2 && run.Touches(at) && run[at - 1].Kind == TokenKind.Digits
+            && run.TextOf(run[at - 1])[^1] == '0' && (Is(run.TextOf(run[at]), "z") || Is(run.TextOf(run[at]), "zs")) ? at + 1 : -1;
     }
 
     // "US fl oz", "imperial ounces", "Australian tablespoon", "metric cup".
@@ -102,12 +116,13 @@ internal sealed partial class MeasureGrammar
     private int TwoWordUnit(int i, ref UnitRead unit)
     {
         ref readonly var word = ref run[i];
-        if (word.Length > 5)
+        if (word.Length > 7)
             return -1;
         var text = run.TextOf(word);
         var meant = Is(text, "fl") ? Unit.Ounce
             : Is(text, "bar") ? Unit.Barspoon
             : Is(text, "tea") ? Unit.Teaspoon
+            : Is(text, "dessert") ? Unit.Dessertspoon
             : Is(text, "table") ? Unit.Tablespoon
             : Is(text, "wine") ? Unit.Wineglass
             : null;
@@ -178,6 +193,14 @@ internal sealed partial class MeasureGrammar
         if (word.Lexeme is not null)
             return -1;
         var text = run.TextOf(word);
+
+        // "m.l."
+        if (text.Length == 1 && run[i + 1].Is('.') && run.Touches(i + 1) && run.Touches(i + 2) && run[i + 2].Length == 1 && run[i + 2].Kind == TokenKind.Word
+            && (Is(text, "m") && Is(run.TextOf(run[i + 2]), "l") || Is(text, "o") && Is(run.TextOf(run[i + 2]), "z")))
+        {
+            unit = new() { Unit = Is(text, "m") ? Unit.Millilitre : Unit.Ounce, Use = UnitUse.Strong };
+            return AfterUnit(i + 3, ref unit);
+        }
 
         // A figure one for the letter at the end: "45 m1", "4 c1".
         if (text.Length == 1 && text[0] is 'm' or 'M' or 'c' or 'C' && run.Touches(i + 1)

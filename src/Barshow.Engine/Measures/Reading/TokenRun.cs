@@ -30,7 +30,7 @@ internal sealed class TokenRun : IDisposable
     {
         get
         {
-            if ((uint)index >= (uint)Count)
+            if (index < 0 || index >= Count)
                 return ref Nothing;
             ref var token = ref _tokens[index];
             Visited += token.Length;
@@ -142,7 +142,7 @@ internal sealed class TokenRun : IDisposable
             return TokenKind.Lowered;
         if (CharUnicodeInfo.GetDecimalDigitValue(c) >= 0)
             return TokenKind.Digits;
-        return IsLetter(c) ? TokenKind.Word : TokenKind.Mark;
+        return IsLetter(c) || c is '㎖' or '㏄' ? TokenKind.Word : TokenKind.Mark;
     }
 
     private static char Plain(char c) => c switch
