@@ -46,4 +46,48 @@ public static partial class FindingCatalogue
     /// <summary>A closing line that says nothing.</summary>
     public static FindingKind FinishUnreadable { get; } = new("finish-unreadable", Severity.Fix,
         "The closing line of a drink names no method, glass or garnish that could be understood.");
+
+    /// <summary>A drink without a line.</summary>
+    public static FindingKind DrinkEmpty { get; } = new("drink-empty", Severity.Stop,
+        "A drink has no ingredients, so nothing of it can be made, bought or published.");
+
+    /// <summary>A drink that does not say how it is made.</summary>
+    public static FindingKind MethodMissing { get; } = new("method-missing", Severity.Fix,
+        "The drink does not say whether it is built, stirred, shaken, thrown, swizzled, blended or layered.");
+
+    /// <summary>A drink without a glass.</summary>
+    public static FindingKind GlassMissing { get; } = new("glass-missing", Severity.Fix,
+        "The drink names no glass.");
+
+    /// <summary>A glass the bar does not have.</summary>
+    public static FindingKind GlassUnknown { get; } = new("glass-unknown", Severity.Fix,
+        "The glass of a drink does not stand in the bar kit, so neither its wash line nor its number is known.");
+
+    /// <summary>Alcohol without an amount.</summary>
+    public static FindingKind AlcoholAmountMissing { get; } = new("alcohol-amount-missing", Severity.Fix,
+        "An alcoholic ingredient has no amount, so strength and standard drinks come out too low.");
+
+    /// <summary>Fizz in the tin.</summary>
+    public static FindingKind FizzInTheTin { get; } = new("fizz-in-the-tin", Severity.Fix,
+        "A fizzy ingredient stands among the lines that are shaken, stirred, thrown, swizzled or blended.");
+
+    /// <summary>Juice, cream or egg is stirred.</summary>
+    public static FindingKind CloudyAndStirred { get; } = new("cloudy-and-stirred", Severity.Note,
+        "A stirred drink holds juice, cream or egg, which by custom are shaken.");
+
+    /// <summary>Foam without a dry shake.</summary>
+    public static FindingKind FoamWithoutDryShake { get; } = new("foam-without-dry-shake", Severity.Note,
+        "A shaken drink holds egg or aquafaba and has no dry shake.");
+
+    /// <summary>A shake that changes nothing more.</summary>
+    public static FindingKind ShakenLong { get; } = new("shaken-long", Severity.Note,
+        "The shake is over 20 seconds; a drink is as cold as it will be after 12 to 15.");
+
+    /// <summary>A layer heavier than the one below.</summary>
+    public static FindingKind LayerSinks { get; } = new("layer-sinks", Severity.Fix,
+        "A layered drink pours a heavier liquid on a lighter one, by the densities of its ingredients.");
+
+    /// <summary>An ingredient that stands twice.</summary>
+    public static FindingKind IngredientTwice { get; } = new("ingredient-twice", Severity.Note,
+        "The same ingredient stands twice among the lines that are used alike.");
 }

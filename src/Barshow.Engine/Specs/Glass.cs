@@ -28,6 +28,9 @@ public sealed record Glass
 
     /// <summary>Its inside, from the floor up, for drawing and for finding the level from a volume.</summary>
     public GlassProfile? Profile { get; init; }
+
+    /// <summary>Whether it stands on a stem: by its drawing, else by its name.</summary>
+    public bool IsStemmed => Profile is { } profile ? profile.StemMillimetres > 0 : GlassNames.SayStemmed(Name);
 }
 
 /// <summary>The inside of a glass as a solid of revolution.</summary>

@@ -37,22 +37,28 @@ internal static class AnalysisSentences
             : $"The bar kit has no glass \"{spec.Serve.Glass}\", so the wash line of {spec.Name} was not checked.",
         "Name a glass of the bar kit, or add the glass with its brimful volume.");
 
-    public static Finding WashLineOver(Spec spec, WashLine line, BarKit kit)
+    public static Finding WashLineOver(Spec spec, WashLine line, double filled, BarKit kit) => OnDrink(FindingCatalogue.WashLineOver, spec,
+        $"{spec.Name} comes to {Number(filled)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
+        OtherGlass(line, kit, glass => glass.BrimfulMillilitres * glass.UsualWashLine >= filled) is { } larger
+            ? $"Use the {larger.Name.ToLowerInvariant()}, {Number(larger.BrimfulMillilitres)} ml, or make a smaller drink."
+            : "Use a larger glass, or make a smaller drink.");
+
+    public static Finding WashLineBrimming(Spec spec, WashLine line, double filled) => OnDrink(FindingCatalogue.WashLineBrimming, spec,
+        $"With the most dilution {spec.Name} comes to {Number(filled)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
+        line.IceGramsToTheLine is { } grams
+            ? $"Use about {Number(grams)} g of ice, or pour into a larger glass."
+            : "Try it once before the day, or pour into a larger glass.");
+
+    public static Finding WashLineLow(Spec spec, WashLine line, BarKit kit)
     {
-        var needed = line.Level.Middle * line.Glass.BrimfulMillilitres;
-        var larger = kit.Glasses.Where(glass => glass.BrimfulMillilitres >= needed).OrderBy(glass => glass.BrimfulMillilitres).FirstOrDefault();
-        return OnDrink(FindingCatalogue.WashLineOver, spec,
-            $"{spec.Name} comes to {Number(needed)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
-            larger is null ? "Make a smaller drink, or use less ice." : $"Use the {larger.Name.ToLowerInvariant()}, {Number(larger.BrimfulMillilitres)} ml, or make a smaller drink.");
+        var filled = line.Level.Middle * line.Glass.BrimfulMillilitres;
+        var smaller = OtherGlass(line, kit, glass => glass.BrimfulMillilitres < line.Glass.BrimfulMillilitres && glass.BrimfulMillilitres * glass.UsualWashLine >= filled);
+        return OnDrink(FindingCatalogue.WashLineLow, spec,
+            $"{spec.Name} fills the {LowerName(line)} to {Percent(line.Level.High)} of its brim at most; its wash line is {Percent(line.Wanted)}.",
+            smaller is not null && line.IceGrams.High <= 0 ? $"Use the {smaller.Name.ToLowerInvariant()}, {Number(smaller.BrimfulMillilitres)} ml, or make a larger drink."
+            : line.IceGrams.High > 0 ? "Use more ice or a smaller glass."
+            : "Use a smaller glass, or make a larger drink.");
     }
-
-    public static Finding WashLineBrimming(Spec spec, WashLine line) => OnDrink(FindingCatalogue.WashLineBrimming, spec,
-        $"With the most dilution {spec.Name} comes to {Number(line.Level.High * line.Glass.BrimfulMillilitres)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
-        "Try it once before the day, or pour into a larger glass.");
-
-    public static Finding WashLineLow(Spec spec, WashLine line) => OnDrink(FindingCatalogue.WashLineLow, spec,
-        $"{spec.Name} fills the {LowerName(line)} to {Percent(line.Level.High)} of its brim at most; its wash line is {Percent(line.Wanted)}.",
-        "Use a smaller glass, or more ice.");
 
     public static Finding TopDoesNotFit(Spec spec, WashLine line)
     {
@@ -67,6 +73,11 @@ internal static class AnalysisSentences
     public static Finding TopHasNoRoom(Spec spec, WashLine line) => OnDrink(FindingCatalogue.TopHasNoRoom, spec,
         $"{spec.Name} stands {Number(-line.RoomForTopMillilitres.Middle)} ml above the wash line of the {LowerName(line)} before it is topped up.",
         "Use a larger glass or less ice, or leave out the top-up.");
+
+    // What the bar itself says will do comes first, then the smallest of the same build.
+    private static Glass? OtherGlass(WashLine line, BarKit kit, Func<Glass, bool> holds) =>
+        kit.Glasses.Where(glass => glass.Slug != line.Glass.Slug && glass.IsStemmed == line.Glass.IsStemmed && holds(glass))
+            .OrderBy(glass => line.Glass.Instead.Contains(glass.Slug) ? 0 : 1).ThenBy(glass => glass.BrimfulMillilitres).FirstOrDefault();
 
     private static string WithIce(WashLine line) => line.IceGrams.High > 0 ? " with its ice" : "";
 

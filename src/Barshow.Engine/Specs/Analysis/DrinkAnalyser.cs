@@ -31,9 +31,12 @@ public static class DrinkAnalyser
 
         if (glass is null)
             findings.Add(AnalysisSentences.WashLineNotChecked(spec));
-        var washLine = glass is null ? null : pour.WashLineOf(glass, corners);
+        var washLine = glass is null ? null : pour.WashLineOf(glass, corners, middle.Water);
         if (washLine is not null)
-            findings.AddRange(WashLineCheck.Of(spec, washLine, middle, statedTop, hasOpenTop: lines.Any(line => line.IsOpenTop), setting));
+        {
+            var (leastIce, hasOpenTop) = (pour.UsualIceGrams.Low, lines.Any(line => line.IsOpenTop));
+            findings.AddRange(WashLineCheck.Of(spec, washLine, pour.At(dilution.Share.Middle, leastIce), pour.At(dilution.Share.High, leastIce), hasOpenTop, setting.Kit));
+        }
 
         return new()
         {

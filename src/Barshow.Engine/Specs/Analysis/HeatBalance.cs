@@ -1,3 +1,5 @@
+using Barshow.Engine.Ingredients;
+using Barshow.Engine.Ingredients.Alcohol;
 using Barshow.Engine.Measures;
 
 namespace Barshow.Engine.Specs.Analysis;
@@ -83,8 +85,7 @@ public sealed record HeatBalance(Interval ToZeroMillilitres, Interval AtEquilibr
         return (cold + warm) / 2;
     }
 
-    // Straight between water and a 40 % spirit (OIML R 22): within 0.2 % up to 45 %, and a cross-check asks no more.
-    private static double GramsPerMillilitre(double strength) => 0.9982 - 0.1255 * strength;
+    private static double GramsPerMillilitre(double strength) => EthanolWater.GramsPerMillilitre(Strength.FromPercent(strength * 100));
 
-    private static double EthanolByMass(double strength) => strength * Ingredients.Alcohol.Ethanol.GramsPerMillilitre / GramsPerMillilitre(strength);
+    private static double EthanolByMass(double strength) => EthanolWater.MassShareOf(Strength.FromPercent(strength * 100));
 }

@@ -1,4 +1,5 @@
 using Barshow.Engine.Ingredients;
+using Barshow.Engine.Ingredients.Preps;
 
 namespace Barshow.Engine.Specs.Analysis;
 
@@ -7,9 +8,11 @@ internal readonly record struct KnownContent(double Strength, double SugarPerMil
 {
     public bool RestIsMissing => SugarIsMissing || AcidIsMissing;
 
-    public static KnownContent Of(Ingredient ingredient)
+    public static KnownContent Of(Ingredient ingredient, AnalysisSetting setting)
     {
         var composition = ingredient.Composition;
+        if (ingredient.Prep is not null && (composition.Strength is null || composition.SugarGramsPer100Millilitres is null || composition.AcidGramsPer100Millilitres is null))
+            composition = HousePrepYield.Of(ingredient, setting.Ingredients, setting.Convention, setting.Sizes).Composition;
         return new(
             composition.Strength?.Share ?? 0,
             (composition.SugarGramsPer100Millilitres ?? 0) / 100,

@@ -65,7 +65,7 @@ internal sealed class LineReckoner(Spec spec, AnalysisSetting setting)
 
     private LineContent Content(SpecLine line, Ingredient ingredient, LinePlace place, double millilitres, bool isOpenTop)
     {
-        var known = KnownContent.Of(ingredient);
+        var known = KnownContent.Of(ingredient, setting);
         if (known.StrengthIsMissing && (millilitres > 0 || isOpenTop))
             Missing(AnalysisSentences.StrengthUnknown(spec, line, millilitres));
         else if (known.RestIsMissing && (millilitres > 0 || isOpenTop))

@@ -1,4 +1,5 @@
 using Barshow.Engine.Ingredients;
+using Barshow.Engine.Ingredients.Solutions;
 using Barshow.Engine.Measures;
 
 namespace Barshow.Engine.Specs.Analysis;
@@ -11,17 +12,14 @@ internal readonly record struct MixedSolid(double SugarGrams, double Millilitres
 /// <summary>Reckons dry sugar by the gram, the spoon and the cube.</summary>
 internal static class MixedSolids
 {
-    // A gram of sucrose adds 0.62 ml to the water it dissolves in (ICUMSA density of a 50 °Bx solution, 1.2297 g/ml: 100 g fill 81.3 ml, 50 ml of them water).
-    private const double DissolvedMillilitresPerGram = 0.624;
+    // What a gram of sucrose adds to the water it dissolves in: at 50 °Bx, 100 g of solution less 50 g of water (ICUMSA density of sucrose).
+    private static readonly double DissolvedMillilitresPerGram = 2 / SugarSolution.OneToOneByWeight.GramsPerMillilitre - 1 / Water.KilogramsPerCubicMetre(20) * 1000;
 
-    // Common practice, no source: one small sugar cube.
-    private const double CubeGrams = 4;
+    // USDA National Nutrient Database SR 26, record 19335: one cube of granulated sugar. Cubes sold in Europe weigh up to twice that.
+    private const double CubeGrams = 2.3;
 
     // Common practice, no source: between two fingers.
     private const double PinchGrams = 0.4;
-
-    // Loose granulated sugar: 4.2 g to the US teaspoon of 4.93 ml (kitchen tables; from memory).
-    private const double BulkGramsPerMillilitre = 0.85;
 
     /// <summary>The sugar of an amount; null when the ingredient is no dry sugar or the amount cannot be weighed.</summary>
     public static MixedSolid? Of(Ingredient ingredient, Measure? measure, AnalysisSetting setting)
@@ -33,7 +31,7 @@ internal static class MixedSolids
             { Grams: { } each } => (amount * each).ToDouble(),
             _ when measure.Unit == Unit.Pinch => amount.ToDouble() * PinchGrams,
             _ when measure.Unit is null || measure.Unit == Unit.Cube || measure.Unit == Unit.Piece => amount.ToDouble() * CubeGrams,
-            _ => measure.InMillilitres(setting.Convention, setting.Sizes)?.ToDouble() * (ingredient.Composition.DensityGramsPerMillilitre ?? BulkGramsPerMillilitre),
+            _ => measure.InMillilitres(setting.Convention, setting.Sizes)?.ToDouble() * (ingredient.Composition.DensityGramsPerMillilitre ?? SugarSolution.GranulatedGramsPerMillilitre),
         };
         return grams is { } weight ? new(weight, weight * DissolvedMillilitresPerGram) : null;
     }

@@ -37,12 +37,12 @@ internal sealed class Pour(Spec spec, Glass? glass, Mixture tin, Mixture floated
     }
 
     /// <summary>How full that glass is over all corners.</summary>
-    public WashLine WashLineOf(Glass named, IReadOnlyList<Poured> corners)
+    public WashLine WashLineOf(Glass named, IReadOnlyList<Poured> corners, double middleWater)
     {
         double? stated = statedTop.Millilitres > 0 ? statedTop.Millilitres : null;
-        // Topped exactly, ice and what it melts to take the same room below the line.
-        var roomForIce = WashLineMillilitres - statedTop.Millilitres - tin.Millilitres - floated.Millilitres - (_meltsInGlass ? 0 : corners[^1].Water / 2 + corners[0].Water / 2);
-        var level = DrinkAnalyser.Over(corners, each => (each.Served.Millilitres + each.State.IceLeft) / named.BrimfulMillilitres);
+        // Ice that melts in the glass takes the same room as ice and as water, so only water from another tin is counted beside it.
+        var roomForIce = WashLineMillilitres - tin.Millilitres - floated.Millilitres - statedTop.Millilitres - (_meltsInGlass ? 0 : middleWater);
+        double? iceToTheLine = _ice is IceKind.None || roomForIce < 0 ? null : roomForIce;
         return new()
         {
             Glass = named,
@@ -50,11 +50,12 @@ internal sealed class Pour(Spec spec, Glass? glass, Mixture tin, Mixture floated
             IceGrams = UsualIceGrams,
             IceMillilitres = DrinkAnalyser.Over(corners, each => each.State.IceLeft),
             LiquidMillilitres = DrinkAnalyser.Over(corners, each => each.Served.Millilitres),
-            Level = level,
+            Level = DrinkAnalyser.Over(corners, each => each.Filled / named.BrimfulMillilitres),
             RoomForTopMillilitres = DrinkAnalyser.Over(corners, each => each.Room),
+            IceGramsToTheLine = iceToTheLine,
             StatedTopMillilitres = stated,
-            StatedTopFits = stated is null ? null : level.Middle <= 1,
-            IceGramsForStatedTop = stated is null || roomForIce < 0 ? null : roomForIce,
+            StatedTopFits = stated is null ? null : (corners[0].Filled + corners[2].Filled) / 2 <= named.BrimfulMillilitres,
+            IceGramsForStatedTop = stated is null ? null : iceToTheLine,
         };
     }
 }
@@ -65,4 +66,8 @@ internal sealed class Pour(Spec spec, Glass? glass, Mixture tin, Mixture floated
 /// <param name="Served">The liquid in the glass.</param>
 /// <param name="State">The glass before the top-up.</param>
 /// <param name="Room">Millilitres below the wanted line before the top-up.</param>
-internal readonly record struct Poured(double Water, double Topped, Mixture Served, GlassState State, double Room);
+internal readonly record struct Poured(double Water, double Topped, Mixture Served, GlassState State, double Room)
+{
+    /// <summary>Millilitres that the liquid and the ice below its line take.</summary>
+    public double Filled => Served.Millilitres + State.IceLeft;
+}

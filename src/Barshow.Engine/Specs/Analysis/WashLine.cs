@@ -26,12 +26,15 @@ public sealed record WashLine
     /// <summary>Millilitres left for a top-up below the wanted line before anything is topped; below nought when it already stands above.</summary>
     public required Interval RoomForTopMillilitres { get; init; }
 
+    /// <summary>Grams of ice with which the drink, its stated top-up in it, stands exactly at the wanted line; null without ice, or where the liquid alone stands above.</summary>
+    public double? IceGramsToTheLine { get; init; }
+
     /// <summary>Millilitres the spec tops up with by its own word; null when no line states one.</summary>
     public double? StatedTopMillilitres { get; init; }
 
-    /// <summary>Whether the stated top-up stays below the brim with the usual ice; null when none is stated.</summary>
+    /// <summary>Whether the stated top-up stays below the brim with the least ice that usually goes in; null when none is stated.</summary>
     public bool? StatedTopFits { get; init; }
 
-    /// <summary>Grams of ice that leave room for exactly the stated top-up below the wanted line; null when none is stated or not even an empty glass has the room.</summary>
+    /// <summary>Grams of ice that leave room for exactly the stated top-up below the wanted line; null when none is stated, without ice, or when not even a glass without ice has the room.</summary>
     public double? IceGramsForStatedTop { get; init; }
 }

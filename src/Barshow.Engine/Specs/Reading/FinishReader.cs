@@ -83,7 +83,7 @@ internal sealed class FinishReading(string line, BarKit kit, IngredientShelf she
 
     private static IceKind IceHabit(MethodKind? method, string name, Glass? glass) => name.Length == 0 && method is not MethodKind.Swizzled
         ? IceKind.None
-        : ServeHabits.IceFor(method, ServeHabits.IsStemmed(glass, name), glass?.BrimfulMillilitres);
+        : ServeHabits.IceFor(method, glass?.IsStemmed ?? GlassNames.SayStemmed(name), glass?.BrimfulMillilitres);
 
     private static Slug GlassSlug(string name, Glass? glass) => glass?.Slug ?? (name.Length == 0 ? default : Slug.Of(name));
 

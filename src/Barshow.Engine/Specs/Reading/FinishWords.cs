@@ -49,9 +49,6 @@ internal static class FinishWords
     public static readonly HashSet<string> Vessels =
         ["glass", "mug", "cup", "tumbler", "goblet", "flute", "coupe", "coupette", "highball", "collins", "rocks", "schooner", "snifter", "tankard", "chalice", "bowl", "jar", "shot", "stein", "copita", "beaker"];
 
-    /// <summary>Glasses on a stem, for one the kit does not know.</summary>
-    public static readonly string[] Stemmed = ["coupe", "coupette", "nora", "martini", "cocktail glass", "flute", "saucer", "stem", "wine glass", "goblet", "snifter", "sour glass", "cordial glass"];
-
     /// <summary>The cuts and pieces of a garnish.</summary>
     public static readonly Dictionary<string, Unit> Cuts = Table(
         ("wheel wheels", Unit.Wheel),

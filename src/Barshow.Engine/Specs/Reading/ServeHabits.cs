@@ -1,5 +1,3 @@
-using Barshow.Engine.Names;
-
 namespace Barshow.Engine.Specs.Reading;
 
 /// <summary>How a drink is served where nothing is said. Common practice, no source.</summary>
@@ -16,7 +14,7 @@ public static class ServeHabits
     {
         null or MethodKind.Blended or MethodKind.Layered => IceKind.None,
         MethodKind.Swizzled => IceKind.Crushed,
-        MethodKind.Built or MethodKind.MuddledAndBuilt => stemmed && brimfulMillilitres is null or < SmallStemmedMillilitres && stemmed ? IceKind.None : IceKind.Cubed,
+        MethodKind.Built or MethodKind.MuddledAndBuilt => stemmed && brimfulMillilitres is null or < SmallStemmedMillilitres ? IceKind.None : IceKind.Cubed,
         _ => stemmed ? IceKind.None : IceKind.Cubed,
     };
 
@@ -28,15 +26,4 @@ public static class ServeHabits
         MethodKind.Stirred or MethodKind.Thrown => Straining.Single,
         _ => Straining.None,
     };
-
-    /// <summary>Whether a glass stands on a stem: by its drawing, else by its name.</summary>
-    /// <param name="glass">The glass of the kit; null when the kit does not know it.</param>
-    /// <param name="name">Its name as written.</param>
-    public static bool IsStemmed(Glass? glass, string name)
-    {
-        if (glass?.Profile is { } profile)
-            return profile.StemMillimetres > 0;
-        var folded = NameFolding.Fold(glass?.Name ?? name);
-        return FinishWords.Stemmed.Any(stemmed => folded.Contains(stemmed, StringComparison.Ordinal));
-    }
 }

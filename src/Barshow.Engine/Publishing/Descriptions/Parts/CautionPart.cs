@@ -2,6 +2,7 @@ using Barshow.Engine.Episodes;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Publishing.Cautions;
 using Barshow.Engine.Publishing.Escaping;
+using Barshow.Engine.Specs.Cautions;
 
 namespace Barshow.Engine.Publishing.Descriptions.Parts;
 

@@ -1,6 +1,6 @@
 using Barshow.Engine.Ingredients;
 
-namespace Barshow.Engine.Publishing.Cautions;
+namespace Barshow.Engine.Specs.Cautions;
 
 /// <summary>The usual cautions in plain words. None of them replaces local rules, the label in the hand or licensed practice.</summary>
 public static class CautionWords
