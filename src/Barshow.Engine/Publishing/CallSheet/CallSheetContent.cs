@@ -4,6 +4,7 @@ using Barshow.Engine.Ingredients;
 using Barshow.Engine.Publishing.Cautions;
 using Barshow.Engine.Shooting.Mise;
 using Barshow.Engine.Shooting.Order;
+using Barshow.Engine.Specs.Cautions;
 
 namespace Barshow.Engine.Publishing.CallSheet;
 

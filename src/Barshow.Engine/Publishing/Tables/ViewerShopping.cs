@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using Barshow.Engine.Planning.Baskets;
-using Barshow.Engine.Publishing.Cautions;
 using Barshow.Engine.Publishing.Descriptions.Parts;
 using Barshow.Engine.Publishing.Escaping;
+using Barshow.Engine.Specs.Cautions;
 
 namespace Barshow.Engine.Publishing.Tables;
 
