@@ -1,1 +1,8 @@
-BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+using Barshow.Benchmarks.Planning;
+
+if (args is ["plan", ..])
+    LineupSpeed.Print(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 10);
+else if (args is ["plan-stages", var seed])
+    LineupStages.Print(Console.Out, int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture));
+else
+    BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

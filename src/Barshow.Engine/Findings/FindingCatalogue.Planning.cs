@@ -90,4 +90,36 @@ public static partial class FindingCatalogue
     /// <summary>A promise of the title that could not be checked.</summary>
     public static FindingKind ClaimNotChecked { get; } = new("claim-not-checked", Severity.Note,
         "The title promises something that cannot be checked yet.");
+
+    /// <summary>A basket planned by packs, not by money.</summary>
+    public static FindingKind PlannedByCount { get; } = new("planned-by-count", Severity.Note,
+        "Prices are missing, so the lineup is planned by the number of packs instead of their cost.");
+
+    /// <summary>A limit of money without prices.</summary>
+    public static FindingKind MoneyNotChecked { get; } = new("money-not-checked", Severity.Fix,
+        "The limit of the basket's cost was not checked, because prices are missing.");
+
+    /// <summary>A must-have that is not in the catalogue.</summary>
+    public static FindingKind MustHaveUnknown { get; } = new("must-have-unknown", Severity.Fix,
+        "A drink that must be in the lineup is not in the catalogue.");
+
+    /// <summary>No lineup keeps every requirement.</summary>
+    public static FindingKind LineupImpossible { get; } = new("lineup-impossible", Severity.Fix,
+        "No lineup keeps every requirement; the fewest to relax are named.");
+
+    /// <summary>A run that was stopped.</summary>
+    public static FindingKind LineupStopped { get; } = new("lineup-stopped", Severity.Note,
+        "The planner was stopped: the best lineup found until then is shown, and it cannot be repeated.");
+
+    /// <summary>Nothing found within the work allowed.</summary>
+    public static FindingKind LineupNotFound { get; } = new("lineup-not-found", Severity.Fix,
+        "Within the work allowed no lineup was found, and it was not proven that there is none.");
+
+    /// <summary>A level without proof.</summary>
+    public static FindingKind LineupNotProven { get; } = new("lineup-not-proven", Severity.Note,
+        "The lineup keeps every requirement, but it was not proven that none is better.");
+
+    /// <summary>A lineup that does not stand up to plain counting.</summary>
+    public static FindingKind LineupBreaks { get; } = new("lineup-breaks", Severity.Stop,
+        "Counted again without the solver, the lineup does not keep a requirement.");
 }

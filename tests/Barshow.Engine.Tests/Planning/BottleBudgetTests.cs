@@ -114,6 +114,10 @@ public sealed class BottleBudgetTests
             BottleBudgetPlanner.Plan(Episode(Sour) with { Bottle = null }, Of()).Findings.Single().Message);
 
     [Fact]
+    public void A_lineup_that_never_pours_the_bottle_is_told_so() =>
+        Assert.Equal("No drink of the lineup pours the White rum.", BottleBudgetPlanner.Plan(Episode(Drink("Plain soda", ("200 ml", "soda-water"))), Of()).Findings.Single().Message);
+
+    [Fact]
     public void A_drink_without_the_bottle_is_named()
     {
         var budget = BottleBudgetPlanner.Plan(Episode(Sour, Drink("Plain soda", ("200 ml", "soda-water"))), Of());

@@ -80,9 +80,11 @@ public sealed record BasketItem
     /// <summary>Whether every drink may go without it.</summary>
     public bool Optional => Parts.Count > 0 && Parts.All(part => part.Optional);
 
-    /// <summary>What to buy in words: "2 × 700 ml bottle", "5 limes"; the bare need when no pack is known.</summary>
+    /// <summary>What to buy in words, to stand beside the name: "2 × 700 ml bottle"; "5" where pieces are bought one by one; the bare need when no pack is known.</summary>
     public string ToBuy => Packs.Count > 0
-        ? string.Join(" + ", Packs.Select(pack => pack.Count == 1 ? pack.Pack.Name : $"{PlanningFindings.Number(pack.Count)} × {pack.Pack.Name}"))
+        ? string.Join(" + ", Packs.Select(pack => pack.Pack.Holds is { Unit: null, IsRange: false, Low: { Numerator: 1, Denominator: 1 } } ? PlanningFindings.Number(pack.Count)
+            : pack.Count == 1 ? pack.Pack.Name
+            : $"{PlanningFindings.Number(pack.Count)} × {pack.Pack.Name}"))
         : Need.Amount > 0 ? Need.ToString() : "a little";
 
     internal decimal CostOf(Slug drink)

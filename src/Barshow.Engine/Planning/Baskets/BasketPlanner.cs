@@ -1,7 +1,6 @@
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
-using Barshow.Engine.Measures;
 using Barshow.Engine.Planning.Citrus;
 using Barshow.Engine.Planning.Demand;
 
@@ -73,9 +72,10 @@ public sealed class BasketPlanner
         var item = new BasketItem { Slug = slug, Name = name, Ingredient = ingredient, Parts = parts, Need = totals.Count > 0 ? totals[0] : parts[0].Amount };
         if (ingredient is null)
             return item;
-        var packs = PacksOf(ingredient);
-        var unit = UnitFor(ingredient, totals, packs);
-        if (unit is not { } kind)
+        foreach (var pack in ingredient.Packs.Where(pack => !Buying.IsSound(pack)))
+            _findings.Add(PlanningFindings.PackEmpty(ingredient, pack));
+        var packs = Buying.PacksOf(ingredient, _episode.Bottle);
+        if (Buying.Of(ingredient, totals, packs, _bar.House.BarSizes) is not { Kind: var kind, Packs: var held })
         {
             var need = string.Join(" and ", totals);
             if (ingredient.Kind is IngredientKind.Water)
@@ -85,18 +85,13 @@ public sealed class BasketPlanner
         }
 
         var amount = totals.Sum(total => Conversion.To(kind, total, ingredient)!.Value);
-        var held = packs
-            .Select(pack => (Pack: pack, Holds: Conversion.QuantityOf(pack.Holds, _bar.House.BarSizes, Convention.Bar) is { } quantity ? Conversion.To(kind, quantity, ingredient) : null))
-            .Where(pack => pack.Holds > 0)
-            .Select(pack => (pack.Pack, pack.Holds!.Value))
-            .ToList();
         var onHand = OnHand(ingredient, kind);
         // What is only wanted at hand takes the smallest pack when there is none.
         var missing = amount > 0 ? amount - onHand : onHand > 0 ? 0 : Quantity.Least * 2;
         var chosen = PackCover.Cheapest(held, missing);
         foreach (var unpriced in chosen.Where(pack => pack.Pack.Price is null))
             _findings.Add(PlanningFindings.PriceMissing(ingredient, unpriced.Pack));
-        var bought = chosen.Sum(pack => pack.Count * held.First(entry => ReferenceEquals(entry.Pack, pack.Pack)).Value);
+        var bought = chosen.Sum(pack => pack.Count * held.First(entry => ReferenceEquals(entry.Pack, pack.Pack)).Holds);
         return item with
         {
             Need = new(amount, kind),
@@ -117,38 +112,6 @@ public sealed class BasketPlanner
         // Whole pieces are bought even when no pack is known.
         var whole = kind is QuantityKind.Pieces ? Math.Ceiling(need - Quantity.Least) : need;
         return item with { Need = new(whole, kind), OnHand = new(OnHand(ingredient, kind), kind) };
-    }
-
-    // The featured bottle is bought in its own size.
-    private IReadOnlyList<Pack> PacksOf(Ingredient ingredient)
-    {
-        var packs = new List<Pack>();
-        foreach (var pack in ingredient.Packs)
-        {
-            if (pack.Holds.Middle is { Sign: > 0 } && pack.Price is not < 0)
-                packs.Add(pack);
-            else
-                _findings.Add(PlanningFindings.PackEmpty(ingredient, pack));
-        }
-
-        if (_episode.Bottle is not { Millilitres: > 0 and var size } bottle || bottle.Ingredient != ingredient.Slug)
-            return packs;
-        return [packs.FirstOrDefault(pack => pack.Holds.InMillilitres(Convention.Bar)?.ToDouble() == size)
-            ?? new Pack($"{PlanningFindings.Millilitres(size)} bottle", Measure.Of(Rational.FromDecimal((decimal)Math.Round(size, 3)), Unit.Millilitre))];
-    }
-
-    // The unit in which every part of the need, and at least one pack, can be counted.
-    private QuantityKind? UnitFor(Ingredient ingredient, IReadOnlyList<Quantity> totals, IReadOnlyList<Pack> packs)
-    {
-        var kinds = totals.Select(total => total.Kind).Concat([QuantityKind.Millilitres, QuantityKind.Grams, QuantityKind.Pieces]).Distinct();
-        foreach (var kind in kinds)
-        {
-            if (totals.All(total => Conversion.To(kind, total, ingredient) is not null)
-                && packs.Any(pack => Conversion.QuantityOf(pack.Holds, _bar.House.BarSizes, Convention.Bar) is { } held && Conversion.To(kind, held, ingredient) > 0))
-                return kind;
-        }
-
-        return null;
     }
 
     private double OnHand(Ingredient ingredient, QuantityKind kind)

@@ -33,7 +33,7 @@ public static class BottleBudgetPlanner
         var bottles = Whole(shootMillilitres / shootBottle);
         var each = (viewer?.Parts ?? []).GroupBy(part => (part.Drink, part.DrinkName))
             .Select(group => (group.Key.Drink, group.Key.DrinkName, Millilitres: group.Sum(part => part.Each.Amount))).ToList();
-        var costliest = each.MaxBy(drink => drink.Millilitres);
+        var costliest = each.OrderByDescending(drink => drink.Millilitres).FirstOrDefault();
         var last = bottles * shootBottle - shootMillilitres;
         var retake = costliest.Millilitres * (1 + Math.Max(0, bar.House.SpillShare));
         var budget = new BottleBudget
