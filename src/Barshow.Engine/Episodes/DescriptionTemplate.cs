@@ -100,22 +100,21 @@ public sealed record DescriptionTemplate
 
     /// <summary>
     /// What is shortened first when the description is too long, in this order: each part first to its short form, then each left out.
-    /// Disclosure, chapters, recipes, gifts, links and cautions are never shortened, whether they stand here or not.
+    /// Disclosure, hook, chapters, recipes, gifts, links and cautions are never shortened, whether they stand here or not.
     /// </summary>
     public IReadOnlyList<DescriptionPart> ShortenFirst { get; init; } =
     [
+        DescriptionPart.Credits,
+        DescriptionPart.Questions,
         DescriptionPart.Earlier,
         DescriptionPart.Tools,
-        DescriptionPart.Questions,
-        DescriptionPart.Shopping,
         DescriptionPart.StandIns,
+        DescriptionPart.Shopping,
         DescriptionPart.MakeAhead,
-        DescriptionPart.Credits,
-        DescriptionPart.Hook,
     ];
 
     /// <summary>Whether a part may be shortened at all.</summary>
     public static bool MayShorten(DescriptionPart part) => part is
-        DescriptionPart.Hook or DescriptionPart.MakeAhead or DescriptionPart.StandIns or DescriptionPart.Shopping
+        DescriptionPart.MakeAhead or DescriptionPart.StandIns or DescriptionPart.Shopping
         or DescriptionPart.Questions or DescriptionPart.Tools or DescriptionPart.Earlier or DescriptionPart.Credits;
 }

@@ -31,7 +31,7 @@ public sealed class LinePrinter
     {
         ArgumentNullException.ThrowIfNull(line);
         var name = PlainText.Line(line.Name);
-        var text = line.ToPublish is { } measure ? WithName(measure, Beside(line), name) : name;
+        var text = AsUsed(line) is { } measure ? WithName(measure, Beside(line), name) : name;
         if (!string.IsNullOrWhiteSpace(line.Note))
             text += ", " + PlainText.Line(line.Note);
         return line.Optional ? text + " (optional)" : text;
@@ -51,7 +51,7 @@ public sealed class LinePrinter
     public string Amount(SpecLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return line.ToPublish is { } measure ? Amount(measure, Beside(line)) : "";
+        return AsUsed(line) is { } measure ? Amount(measure, Beside(line)) : "";
     }
 
     /// <summary>The callout of a line as it is published; null when it has no amount.</summary>
@@ -77,7 +77,9 @@ public sealed class LinePrinter
     {
         var amount = Amount(measure, beside);
         if (measure.Open is not { } open)
-            return CountsTheThingItself(measure, name) ? amount : $"{amount} {name}";
+            return CountsTheThingItself(measure, name) ? amount
+                : IsCutOfTheThing(measure) ? $"{Number(measure)} {name} {UnitOf(measure)}"
+                : $"{amount} {name}";
         if (open is OpenMeasure.ToTaste)
             return $"{name}, {amount}";
         if (measure.HasAmount)
@@ -112,9 +114,26 @@ public sealed class LinePrinter
         return callout.Agrees ? callout : Callout.Of(measure, _convention, null, _house.BarSizes);
     }
 
+    // An amount that tops, floats or rinses says so.
+    private static Measure? AsUsed(SpecLine line) => (line.ToPublish, line.Use) switch
+    {
+        ({ Open: null } measure, LineUse.Topped) => measure.As(OpenMeasure.Top),
+        ({ Open: null } measure, LineUse.Floated) => measure.As(OpenMeasure.Float),
+        ({ Open: null } measure, LineUse.Rinsed) => measure.As(OpenMeasure.Rinse),
+        var (measure, _) => measure,
+    };
+
     // The other side was written beside the amount of the brief: it does not belong to an amount that was changed since.
     private static Measure? Beside(SpecLine line) =>
         line.WrittenBeside is not null && line.ToPublish == line.Amounts.FirstOrDefault(amount => amount.Layer >= AmountLayer.Library)?.Measure ? line.WrittenBeside : null;
+
+    // "8 mint leaves", not "8 leaves mint".
+    private static bool IsCutOfTheThing(Measure measure) =>
+        measure.Unit is { } unit && (unit == Unit.Leaf || unit == Unit.Sprig || unit == Unit.Wedge || unit == Unit.Wheel || unit == Unit.Slice || unit == Unit.Twist || unit == Unit.Cube);
+
+    private static string Number(Measure measure) => MeasureWriter.Show(Measure.Between(measure.Low!.Value, measure.High!.Value, null)).Replace('\u00A0', ' ');
+
+    private static string UnitOf(Measure measure) => measure.High > Rational.One ? measure.Unit!.SpokenMany : measure.Unit!.Spoken;
 
     // "1 egg white" of a count without a unit, "8 leaves" of "mint leaves": the unit is not said twice.
     private static bool CountsTheThingItself(Measure measure, string name) =>

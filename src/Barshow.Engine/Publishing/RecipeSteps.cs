@@ -1,5 +1,4 @@
 using System.Globalization;
-using Barshow.Engine.Measures;
 using Barshow.Engine.Specs;
 
 namespace Barshow.Engine.Publishing;
@@ -31,7 +30,7 @@ public static class RecipeSteps
         if (Lines(LineUse.Rimmed) is { Length: > 0 } rim)
             yield return new("Rim", $"Rim the {glass} with {rim}.");
         if (Lines(LineUse.Rinsed) is { Length: > 0 } rinse)
-            yield return new("Rinse", $"Rinse the {glass}: {rinse}. Throw out what does not cling.");
+            yield return new("Rinse", $"{Casing.AtStart(rinse)} in the {glass}; throw out what does not cling.");
         if (Lines(LineUse.Muddled) is { Length: > 0 } muddled)
             yield return new("Muddle", $"Muddle {muddled} in the {vessel}.");
         if (Lines(LineUse.Mixed) is { Length: > 0 } mixed)
@@ -41,9 +40,9 @@ public static class RecipeSteps
         if (Pour(spec, glass) is { } pour)
             yield return pour;
         foreach (var line in spec.Lines.Where(line => line.Use is LineUse.Topped))
-            yield return new("Top", Sentence(line.ToPublish?.Open is OpenMeasure.Top or OpenMeasure.Fill ? printer.Line(line) : "Top with " + printer.Line(line)));
+            yield return new("Top", Sentence(line.ToPublish is null ? "Top with " + printer.Line(line) : printer.Line(line)));
         foreach (var line in spec.Lines.Where(line => line.Use is LineUse.Floated))
-            yield return new("Float", Sentence(line.ToPublish?.Open is OpenMeasure.Float ? printer.Line(line) : "Float " + printer.Line(line)));
+            yield return new("Float", Sentence(line.ToPublish is null ? "Float " + printer.Line(line) : printer.Line(line)));
         if (spec.Garnish is { } garnish)
             yield return new("Garnish", Sentence("Garnish: " + garnish.Text));
 

@@ -40,7 +40,7 @@ public static class ServeWords
             var known = kit.TryGetGlass(serve.Glass, out var glass);
             var instead = serve.GlassesInstead.Count > 0 ? serve.GlassesInstead : known ? glass!.Instead : [];
             words.Add((serve.Chilled ? "chilled " : "") + Name(serve.Glass, kit)
-                + (instead.Count > 0 ? $" (or {string.Join(", or ", instead.Take(2).Select(other => Name(other, kit)))})" : ""));
+                + (instead.Count > 0 ? $" (or {string.Join(", or ", instead.Take(1).Select(other => Name(other, kit)))})" : ""));
         }
 
         if (Ice(serve.Ice) is { Length: > 0 } ice)
@@ -55,7 +55,7 @@ public static class ServeWords
     {
         ArgumentNullException.ThrowIfNull(spec);
         return spec.Garnish is not { } garnish ? ""
-            : "garnish: " + garnish.Text + (garnish.Instead.Count > 0 ? $" (or {string.Join(", or ", garnish.Instead.Select(other => other.Text))})" : "");
+            : "garnish: " + garnish.Text + (garnish.Instead.Count > 0 ? $" (or {string.Join(", or ", garnish.Instead.Take(1).Select(other => other.Text))})" : "");
     }
 
     /// <summary>The ice in the glass: "crushed ice"; empty for none.</summary>

@@ -39,7 +39,7 @@ public class CallSheetTests
     [Fact]
     public void Allergens_are_told_by_drink_and_never_denied() =>
         Assert.Equal(
-            ["Harbour Sour: contains egg.", "Dune: contains almond.", "Kelp: check the label for tree nuts.", "Shared shakers and strainers carry allergens: wash between drinks. Nothing here is said to be free from any."],
+            ["Harbour Sour: contains egg.", "Dune: contains almond (tree nuts).", "Kelp: check the label for tree nuts.", "Shared shakers and strainers carry allergens: wash between drinks. Nothing here is said to be free from any."],
             Sheet.Allergens);
 
     [Fact]

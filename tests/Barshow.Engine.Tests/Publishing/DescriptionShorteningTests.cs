@@ -51,7 +51,7 @@ public class DescriptionShorteningTests
     }
 
     [Fact]
-    public void Disclosure_chapters_recipes_gifts_links_and_cautions_are_never_shortened()
+    public void Disclosure_hook_chapters_recipes_gifts_links_and_cautions_are_never_shortened()
     {
         var everything = Enum.GetValues<DescriptionPart>();
         var house = SaltLane.House with { Description = new() { ShortenFirst = everything }, Limits = new() { DescriptionBytes = 10 } };
@@ -65,7 +65,7 @@ public class DescriptionShorteningTests
         var block = SaltLane.Describe(episode, house);
 
         Assert.Equal(
-            [DescriptionPart.Disclosure, DescriptionPart.Chapters, DescriptionPart.Recipes, DescriptionPart.Links, DescriptionPart.Gifts, DescriptionPart.Cautions],
+            [DescriptionPart.Disclosure, DescriptionPart.Hook, DescriptionPart.Chapters, DescriptionPart.Recipes, DescriptionPart.Links, DescriptionPart.Gifts, DescriptionPart.Cautions],
             block.Sections.Where(section => section.Part is not null).Select(section => section.Part!.Value));
         Assert.All(block.Sections, section => Assert.Equal(Shortening.None, section.Shortening));
         var finding = Assert.Single(block.Findings, finding => finding.Kind == FindingCatalogue.DescriptionTooLong);
@@ -76,7 +76,7 @@ public class DescriptionShorteningTests
     [Fact]
     public void What_is_shortened_next_is_told_before_it_is_needed() =>
         Assert.Equal(
-            [DescriptionPart.Tools, DescriptionPart.Questions, DescriptionPart.Shopping, DescriptionPart.StandIns, DescriptionPart.MakeAhead, DescriptionPart.Hook],
+            [DescriptionPart.Questions, DescriptionPart.Tools, DescriptionPart.StandIns, DescriptionPart.Shopping, DescriptionPart.MakeAhead],
             Whole.NextToShorten);
 
     private static DescriptionBlock Limited(int bytes) =>

@@ -141,8 +141,7 @@ public class DescriptionTests
 
         Assert.Contains("White rum: 700 ml bottle, 165 ml used", text, StringComparison.Ordinal);
         Assert.Contains("From your kitchen: white sugar, water", text, StringComparison.Ordinal);
-        Assert.Contains("With white rum and aromatic bitters: 1 of 3 drinks (Kelp)", text, StringComparison.Ordinal);
-        Assert.Contains("3 of 3 drinks", text, StringComparison.Ordinal);
+        Assert.Contains("How many drinks you can make with white rum, aromatic bitters: 1 (Kelp); + lime, egg white: 2 (Harbour Sour); + orgeat, soda water: 3 (Dune)", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -153,12 +152,12 @@ public class DescriptionTests
         Assert.Equal(DescriptionPart.Cautions, block.Sections[^1].Part);
         // 60 ml at 40 % is 24 ml of ethanol; a US standard drink is 0.6 US fl oz, 17.74 ml (NIAAA): 1.35.
         Assert.Equal("""
-            Contains: egg (Harbour Sour); almond, of the tree nuts (Dune).
-            Check the label for: tree nuts (aromatic bitters: Kelp).
-            Raw egg (Harbour Sour): Use pasteurised egg white, especially for the young, the old, the pregnant or the unwell.
-            Fresh juice (Harbour Sour, Dune): It is not pasteurised: take care for the young, the old, the pregnant or the unwell.
-            US standard drinks (14 g of alcohol each): Harbour Sour 1.4, Dune 1.0, Kelp 1.4.
-            For adults of legal drinking age. Drink responsibly, never drink and drive. Follow local rules and licensed practice; read the labels of what you buy.
+            Contains: egg (Harbour Sour); almond (tree nuts) (Dune).
+            Check the label: aromatic bitters for tree nuts (Kelp).
+            Raw egg (Harbour Sour): use pasteurised egg white, especially for the young, old, pregnant or unwell.
+            Fresh juice (Harbour Sour, Dune): not pasteurised; take care for the young, old, pregnant or unwell.
+            US standard drinks (14 g of alcohol each): 1.0 (Dune), 1.4 (Harbour Sour, Kelp).
+            For adults of legal drinking age. Drink responsibly, never drink and drive. Follow local rules and licensed practice.
             """, block.Sections[^1].Text);
     }
 
@@ -167,7 +166,7 @@ public class DescriptionTests
     {
         var drink = SaltLane.HarbourSour with { Spec = SaltLane.HarbourSour.Spec with { Lines = [SaltLane.Line("15 ml", "mystery liqueur")] } };
 
-        Assert.Contains("Allergens not known, read the label: mystery liqueur (Harbour Sour).", SaltLane.Describe(SaltLane.Evening with { Lineup = [drink] }).Text, StringComparison.Ordinal);
+        Assert.Contains("Check the label: mystery liqueur, allergens not known (Harbour Sour).", SaltLane.Describe(SaltLane.Evening with { Lineup = [drink] }).Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -219,6 +218,28 @@ public class DescriptionTests
         Assert.Equal(
             "\"example dot org\" is no full web address, so viewers cannot follow \"Syrup film\"; it is printed as it stands.",
             Assert.Single(block.Findings, finding => finding.Kind == FindingCatalogue.LinkUnusable).Message);
+    }
+
+    [Fact]
+    public void Leaves_and_cuts_are_named_after_what_they_are_of()
+    {
+        var spec = SaltLane.Dune.Spec with { Lines = [SaltLane.Line("6..8 leaf", "mint"), SaltLane.Line("1 wheel", "lime"), SaltLane.Line("1/2 bunch", "mint"), SaltLane.Line("60 ml", "soda water") with { Use = LineUse.Topped }] };
+
+        var text = SaltLane.Describe(SaltLane.Evening with { Lineup = [SaltLane.Dune with { Spec = spec }] }).Text;
+
+        Assert.Contains("6–8 mint leaves\n1 lime wheel\n½ bunch mint\nTop with 2 oz · 60 ml soda water\n", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(2, "A, B")]
+    [InlineData(6, "all drinks")]
+    [InlineData(5, "all but F")]
+    [InlineData(3, "A, B, C")]
+    public void Many_drinks_are_named_in_few_words(int named, string words)
+    {
+        var lineup = "ABCDEF".Select(letter => Lineups.Drink(letter.ToString())).ToList();
+
+        Assert.Equal(words, Engine.Publishing.Descriptions.Parts.CautionPart.Drinks(lineup.Take(named).Select(drink => drink.Name), SaltLane.Evening with { Lineup = lineup }));
     }
 
     [Fact]

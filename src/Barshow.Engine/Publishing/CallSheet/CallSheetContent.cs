@@ -157,7 +157,7 @@ public sealed record CallSheetContent
         foreach (var drink in results.Episode.Lineup.Select(drink => drink.Name).Distinct())
         {
             var words = new[] { AllergenPresence.Contains, AllergenPresence.CheckLabel }
-                .Select(presence => (presence, Names: cautions.Allergens.Where(entry => entry.Drink == drink && entry.Presence == presence).Select(entry => entry.From ?? CautionWords.NameOf(entry.Allergen, results.Bar.House.AudienceRegion)).Distinct().ToList()))
+                .Select(presence => (presence, Names: cautions.Allergens.Where(entry => entry.Drink == drink && entry.Presence == presence).Select(entry => CautionWords.NameOf(entry.Allergen, entry.From, results.Bar.House.AudienceRegion)).Distinct().ToList()))
                 .Where(group => group.Names.Count > 0)
                 .Select(group => (group.presence is AllergenPresence.Contains ? "contains " : "check the label for ") + string.Join(", ", group.Names))
                 .Concat(cautions.Unknown.Where(item => item.Drinks.Contains(drink)).Select(item => $"check the label of {item.Ingredient}"))

@@ -79,7 +79,6 @@ internal static class DescriptionSentences
         DescriptionPart.Tools => "the list of tools",
         DescriptionPart.Earlier => "the list of earlier features",
         DescriptionPart.Credits => "the list of credits",
-        DescriptionPart.Hook => "the hook",
         _ => "{" + TemplateReader.SlotOf(part) + "}",
     };
 }

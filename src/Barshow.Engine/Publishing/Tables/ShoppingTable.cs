@@ -1,6 +1,7 @@
 using System.Globalization;
 using Barshow.Engine.Planning;
 using Barshow.Engine.Planning.Baskets;
+using Barshow.Engine.Publishing.Descriptions.Parts;
 using Barshow.Engine.Publishing.Escaping;
 
 namespace Barshow.Engine.Publishing.Tables;
@@ -22,7 +23,7 @@ public static class ShoppingTable
 
         void Add(BasketItem item, string note) => table.Add(
             item.Name,
-            note.Length > 0 ? "" : item.ToBuy,
+            note.Length > 0 ? "" : ShoppingPart.ToBuy(item),
             item.Packs.Count > 0 ? item.Packs.Sum(pack => pack.Count) : null,
             Math.Round(item.Need.Amount, 1),
             UnitOf(item.Need),

@@ -22,6 +22,8 @@ public static class ViewerShopping
             text.Append("[ ] ").Append(line).Append('\n');
         if (basket.Items.Count == 0)
             text.Append("Nothing needs buying.\n");
+        if (ShoppingPart.AtHome(basket) is { Length: > 0 } atHome)
+            text.Append(atHome).Append('\n');
         if (basket.Cost > 0)
             text.Append(CultureInfo.InvariantCulture, $"\nAbout {basket.Cost:0.00} {basket.Currency}{(basket.Unpriced.Count > 0 ? $", without {string.Join(", ", basket.Unpriced.Select(item => DescriptionText.Line(Casing.Inside(item.Name))))}" : "")}\n");
         var ladder = ShoppingPart.Ladder(results.Episode, results.Ladder);

@@ -6,7 +6,7 @@ namespace Barshow.Engine.Specs.Cautions;
 public static class CautionWords
 {
     /// <summary>What closes every description.</summary>
-    public const string Closing = "For adults of legal drinking age. Drink responsibly, never drink and drive. Follow local rules and licensed practice; read the labels of what you buy.";
+    public const string Closing = "For adults of legal drinking age. Drink responsibly, never drink and drive. Follow local rules and licensed practice.";
 
     /// <summary>The name of a class of allergen where the audience is; sulphur is spelt as the region spells it.</summary>
     public static string NameOf(Allergen allergen, string region) => allergen switch
@@ -28,27 +28,34 @@ public static class CautionWords
         _ => throw new ArgumentOutOfRangeException(nameof(allergen), allergen, "No such allergen."),
     };
 
-    /// <summary>The usual caution for a hazard, a sentence or two.</summary>
+    /// <summary>A class of allergen with what it comes from: "almond (tree nuts)"; the class alone where the source says no more.</summary>
+    public static string NameOf(Allergen allergen, string? from, string region)
+    {
+        var name = NameOf(allergen, region);
+        return string.IsNullOrWhiteSpace(from) || from.Contains(name, StringComparison.OrdinalIgnoreCase) ? name : $"{from} ({name})";
+    }
+
+    /// <summary>The usual caution for a hazard, to follow its name and a colon.</summary>
     public static string Of(Hazard hazard) => hazard switch
     {
         // US Food Code 3-302.13 asks for pasteurised egg in drinks that are not cooked.
-        Hazard.RawEgg => "Use pasteurised egg white, especially for the young, the old, the pregnant or the unwell.",
+        Hazard.RawEgg => "use pasteurised egg white, especially for the young, old, pregnant or unwell.",
         // US FDA consumer update on grapefruit juice and medicines: CYP3A4.
-        Hazard.Grapefruit => "It can change how some medicines work: ask your pharmacist.",
+        Hazard.Grapefruit => "it changes how some medicines work; ask your pharmacist.",
         // 21 CFR 172.575 limits quinine in bought tonic to 83 parts per million; home-made tonic has no known dose.
-        Hazard.Quinine => "Prefer bought tonic; leave it out in pregnancy or if your medicines do not allow it.",
+        Hazard.Quinine => "prefer bought tonic; avoid it in pregnancy or if your medicines forbid it.",
         // Infant botulism: public-health advice everywhere.
-        Hazard.Honey => "Never for a child under twelve months.",
-        Hazard.Flame => "Never pour from a bottle near a flame, keep a lid at hand, put it out before drinking, mind the hot rim and your local fire rules.",
-        Hazard.DryIce => "Never swallow or touch it, keep it out of the glass that is drunk, never seal it in, air the room.",
-        Hazard.InfusedOil => "Make fresh, chill at once, use within 4 days or freeze: botulism cannot be seen or smelt.",
-        Hazard.Chilli => "Wear gloves, keep it from your eyes, taste before you pour.",
-        Hazard.FreshJuice => "It is not pasteurised: take care for the young, the old, the pregnant or the unwell.",
+        Hazard.Honey => "never for a child under twelve months.",
+        Hazard.Flame => "never pour from a bottle near a flame, keep a lid at hand, put it out before drinking, mind the hot rim and local fire rules.",
+        Hazard.DryIce => "never swallow or touch it, none in a glass that is drunk, never seal it in, air the room.",
+        Hazard.InfusedOil => "make fresh, chill at once, use within 4 days or freeze; botulism cannot be seen or smelt.",
+        Hazard.Chilli => "wear gloves, keep it from your eyes, taste before you pour.",
+        Hazard.FreshJuice => "not pasteurised; take care for the young, old, pregnant or unwell.",
         // US Food Code 3-501.16: 41 °F (5 °C) or below.
-        Hazard.KeepCold => "Keep at 5 °C or below, throw out after 4 hours out of the cold.",
-        Hazard.OverproofSpirit => "It lights without warming: keep it from flames, measure it small.",
-        Hazard.Charcoal => "It binds medicines, the contraceptive pill among them: we advise against it.",
-        Hazard.Caffeine => "It hides how drunk one is: go slowly.",
+        Hazard.KeepCold => "at 5 °C or below; throw out after 4 hours in the warm.",
+        Hazard.OverproofSpirit => "lights without warming; keep it from flames, measure it small.",
+        Hazard.Charcoal => "binds medicines, the contraceptive pill among them; we advise against it.",
+        Hazard.Caffeine => "hides how drunk one is; go slowly.",
         _ => throw new ArgumentOutOfRangeException(nameof(hazard), hazard, "No such hazard."),
     };
 
@@ -64,7 +71,7 @@ public static class CautionWords
         Hazard.InfusedOil => "Garlic, herbs or vegetables in oil",
         Hazard.Chilli => "Chilli",
         Hazard.FreshJuice => "Fresh juice",
-        Hazard.KeepCold => "Milk, cream and the like",
+        Hazard.KeepCold => "Keep cold",
         Hazard.OverproofSpirit => "Spirit of 50 % and more",
         Hazard.Charcoal => "Activated charcoal",
         Hazard.Caffeine => "Caffeine",

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Publishing.Cautions;
@@ -11,39 +12,42 @@ internal static class CautionPart
 {
     public static PartText Write(EpisodeResults results)
     {
-        var house = results.Bar.House;
-        var cautions = LineupCautions.Of(results.Episode, results.Bar.Ingredients);
-        var all = results.Episode.Lineup.Count;
+        var episode = results.Episode;
+        var region = results.Bar.House.AudienceRegion;
+        var cautions = LineupCautions.Of(episode, results.Bar.Ingredients);
         var lines = new List<string>();
-        lines.AddRange(Allergens(cautions, AllergenPresence.Contains, house).Take(1).Select(line => "Contains: " + line));
-        lines.AddRange(Allergens(cautions, AllergenPresence.CheckLabel, house).Take(1).Select(line => "Check the label for: " + line));
-        if (cautions.Unknown.Count > 0)
-            lines.Add($"Allergens not known, read the label: {string.Join("; ", cautions.Unknown.Select(item => $"{item.Ingredient} ({string.Join(", ", item.Drinks)})"))}.");
-        lines.AddRange(cautions.Hazards.Select(hazard => $"{CautionWords.NameOf(hazard.Hazard)} ({(hazard.Drinks.Count == all && all > 2 ? "all drinks" : string.Join(", ", hazard.Drinks))}): {CautionWords.Of(hazard.Hazard)}"));
+        var contains = cautions.Allergens
+            .Where(entry => entry.Presence is AllergenPresence.Contains)
+            .GroupBy(entry => CautionWords.NameOf(entry.Allergen, entry.From, region))
+            .Select(group => $"{group.Key} ({Drinks(group.Select(entry => entry.Drink), episode)})")
+            .ToList();
+        if (contains.Count > 0)
+            lines.Add($"Contains: {string.Join("; ", contains)}.");
+        // By ingredient, because that is the label to read.
+        var check = cautions.Allergens
+            .Where(entry => entry.Presence is AllergenPresence.CheckLabel)
+            .GroupBy(entry => entry.Through)
+            .Select(group => $"{Casing.Inside(group.Key)} for {string.Join(", ", group.Select(entry => CautionWords.NameOf(entry.Allergen, null, region)).Distinct())} ({Drinks(group.Select(entry => entry.Drink), episode)})")
+            .Concat(cautions.Unknown.Select(item => $"{item.Ingredient}, allergens not known ({Drinks(item.Drinks, episode)})"))
+            .ToList();
+        if (check.Count > 0)
+            lines.Add($"Check the label: {string.Join("; ", check)}.");
+        lines.AddRange(cautions.Hazards.Select(hazard => $"{CautionWords.NameOf(hazard.Hazard)} ({Drinks(hazard.Drinks, episode)}): {CautionWords.Of(hazard.Hazard)}"));
         if (Strengths(results) is { Length: > 0 } strengths)
             lines.Add(strengths);
         lines.Add(CautionWords.Closing);
         return PartText.OfLines(DescriptionPart.Cautions, lines.Select(DescriptionText.Line));
     }
 
-    // One line: "egg (Late Ferry); almond, tree nuts (Dune, Kelp)."
-    private static IEnumerable<string> Allergens(LineupCautions cautions, AllergenPresence presence, House house)
+    /// <summary>The drinks by name, or in few words where it is all or nearly all of them: "all drinks", "all but Dry Dock".</summary>
+    internal static string Drinks(IEnumerable<string> drinks, Episode episode)
     {
-        var classes = cautions.Allergens
-            .Where(entry => entry.Presence == presence)
-            .GroupBy(entry => (entry.Allergen, From: presence is AllergenPresence.Contains ? entry.From : null))
-            .OrderBy(group => group.Key.Allergen)
-            .Select(group => Named(group.Key.Allergen, group.Key.From, house)
-                + $" ({(presence is AllergenPresence.CheckLabel ? string.Join(", ", group.Select(entry => Casing.Inside(entry.Through)).Distinct()) + ": " : "")}{string.Join(", ", group.Select(entry => entry.Drink).Distinct())})")
-            .ToList();
-        if (classes.Count > 0)
-            yield return string.Join("; ", classes) + ".";
-    }
-
-    private static string Named(Allergen allergen, string? from, House house)
-    {
-        var name = CautionWords.NameOf(allergen, house.AudienceRegion);
-        return string.IsNullOrWhiteSpace(from) || from == name ? name : $"{from}, of the {name}";
+        var named = drinks.Distinct().ToList();
+        var others = episode.Lineup.Select(drink => drink.Name).Distinct().Except(named).ToList();
+        return named.Count < 3 ? string.Join(", ", named)
+            : others.Count == 0 ? "all drinks"
+            : others.Count <= 2 && others.Count < named.Count / 2 ? $"all but {string.Join(" and ", others)}"
+            : string.Join(", ", named);
     }
 
     private static string Strengths(EpisodeResults results)
@@ -51,7 +55,9 @@ internal static class CautionPart
         var region = results.Bar.House.DrinkRegion;
         var counted = results.Episode.Lineup
             .Where(drink => results.Analyses.TryGetValue(drink.Spec.Slug, out var analysis) && analysis.EthanolMillilitres > 0)
-            .Select(drink => $"{drink.Name} {AlcoholWords.Count(results.Analyses[drink.Spec.Slug], region)}")
+            .GroupBy(drink => AlcoholWords.Count(results.Analyses[drink.Spec.Slug], region))
+            .OrderBy(group => double.Parse(group.Key, CultureInfo.InvariantCulture))
+            .Select(group => $"{group.Key} ({Drinks(group.Select(drink => drink.Name), results.Episode)})")
             .ToList();
         return counted.Count == 0 ? "" : Casing.AtStart(AlcoholWords.UnitOf(region)) + ": " + string.Join(", ", counted) + ".";
     }

@@ -20,7 +20,7 @@ internal static class FramingParts
         var theme = DescriptionText.Line(episode.Theme.Length > 0 ? episode.Theme : episode.Title);
         if (theme.Length > 0 && !".!?…".Contains(theme[^1], StringComparison.Ordinal))
             theme += ".";
-        return new(DescriptionPart.Hook, string.Join(' ', new[] { theme, promise }.Where(words => words.Length > 0)), promise, "the theme");
+        return new(DescriptionPart.Hook, string.Join(' ', new[] { theme, promise }.Where(words => words.Length > 0)));
     }
 
     /// <summary>Which drinks were shown before, and where.</summary>
@@ -36,9 +36,13 @@ internal static class FramingParts
     {
         var own = DescriptionText.Lines(template.Credits);
         var sources = episode.Lineup
-            .Select(drink => (drink.Name, Sources: drink.Spec.Sources.Where(source => !source.StartsWith("common practice", StringComparison.OrdinalIgnoreCase)).ToList()))
-            .Where(drink => drink.Sources.Count > 0)
-            .Select(drink => DescriptionText.Line($"{drink.Name}: {string.Join("; ", drink.Sources)}"));
+            .SelectMany(drink => drink.Spec.Sources.Select(source => (drink.Name, Source: source)))
+            .Where(item => !IsNone(item.Source))
+            .GroupBy(item => item.Source, StringComparer.Ordinal)
+            .Select(group => DescriptionText.Line($"{string.Join(", ", group.Select(item => item.Name).Distinct())}: {group.Key}"));
         return PartText.OfLines(DescriptionPart.Credits, sources.Append(own)) with { Short = own, ShortLoses = "the sources of the drinks" };
     }
+
+    private static bool IsNone(string source) =>
+        source.StartsWith("common practice", StringComparison.OrdinalIgnoreCase) || source.StartsWith("our own", StringComparison.OrdinalIgnoreCase);
 }

@@ -39,7 +39,5 @@ internal static class RecipePart
         var serve = DescriptionText.Line(ServeWords.Of(spec, bar.Kit));
         if (serve.Length > 0)
             yield return serve;
-        foreach (var note in spec.Notes)
-            yield return DescriptionText.Line(note);
     }
 }

@@ -14,8 +14,11 @@ internal static class StandInPart
         var instead = used.SelectMany(item => item.Ingredient.StandIns.Take(2).Select(standIn => Instead(item, standIn, episode, bar, printer)));
         var never = used
             .SelectMany(item => item.Ingredient.NotInstead.Select(not => Never(not, item.InSentence)))
-            .Concat(episode.Lineup.SelectMany(drink => drink.Spec.NotInstead.Select(not => $"{drink.Name}: {Never(not, null)}")))
-            .Concat(used.SelectMany(item => item.Ingredient.RegionalNames.Where(name => name.Warning is not null).Select(name => $"{name.Region}: {name.Name}. {name.Warning}")))
+            .Concat(episode.Lineup.SelectMany(drink => drink.Spec.NotInstead.Select(not => $"{drink.Name}: {Casing.Inside(Never(not, null))}")))
+            .Concat(used
+                .SelectMany(item => item.Ingredient.RegionalNames.Where(name => name.Warning is not null))
+                .GroupBy(name => (name.Name, name.Warning))
+                .Select(group => $"{Casing.AtStart(group.Key.Name)} ({string.Join(", ", group.Select(name => name.Region))}): {Casing.Inside(group.Key.Warning!).TrimEnd('.')}."))
             .Select(DescriptionText.Line)
             .Distinct()
             .ToList();

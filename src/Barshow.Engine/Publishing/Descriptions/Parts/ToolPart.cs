@@ -9,7 +9,7 @@ internal static class ToolPart
 {
     private static readonly (string Tool, string Instead, Func<Spec, bool> Needed)[] Tools =
     [
-        ("Jigger", "measuring spoons: a tablespoon is ½ oz · 15 ml, a teaspoon 5 ml", spec => spec.Lines.Any(line => line.ToPublish is { Unit.Kind: UnitKind.Volume })),
+        ("Jigger", "a tablespoon, ½ oz · 15 ml, and a teaspoon, 5 ml", spec => spec.Lines.Any(line => line.ToPublish is { Unit.Kind: UnitKind.Volume })),
         ("Shaker", "a jar with a tight lid", spec => spec.Method?.Kind is MethodKind.Shaken or MethodKind.MuddledAndShaken),
         ("Mixing glass and long spoon", "a jug and a chopstick", spec => spec.Method?.Kind is MethodKind.Stirred),
         ("Two tins", "two jugs", spec => spec.Method?.Kind is MethodKind.Thrown),
@@ -23,7 +23,7 @@ internal static class ToolPart
     public static PartText Write(Episode episode)
     {
         var needed = Tools.Where(tool => episode.Lineup.Any(drink => tool.Needed(drink.Spec))).ToList();
-        return PartText.OfLines(DescriptionPart.Tools, needed.Select(tool => $"{tool.Tool} (or {tool.Instead})")) with
+        return new PartText(DescriptionPart.Tools, string.Join("; ", needed.Select((tool, i) => $"{(i == 0 ? tool.Tool : Casing.Inside(tool.Tool))} (or {tool.Instead})"))) with
         {
             Short = string.Join(", ", needed.Select((tool, i) => i == 0 ? tool.Tool : Casing.Inside(tool.Tool))),
             ShortLoses = "what will do instead",
