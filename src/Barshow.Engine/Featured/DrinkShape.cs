@@ -30,7 +30,11 @@ internal enum DrinkRole
 internal sealed record ShapePart(string Key, string Name, DrinkRole Role, double Share);
 
 /// <summary>A drink as a vector of ratios over ingredient classes.</summary>
-internal sealed record DrinkShape(IReadOnlyList<ShapePart> Parts, bool Rim, MethodGroup Method)
+/// <param name="Parts">What is poured, the largest share first.</param>
+/// <param name="Marks">What gives the drink its mark without volume: herbs, vegetables, spices.</param>
+/// <param name="Rim">Whether the glass has a rim.</param>
+/// <param name="Method">The kind of method.</param>
+internal sealed record DrinkShape(IReadOnlyList<ShapePart> Parts, IReadOnlyList<string> Marks, bool Rim, MethodGroup Method)
 {
     // An open top counts as this much before it is weighed down; common practice, no source.
     private const double OpenTopMillilitres = 90;
@@ -57,7 +61,13 @@ internal sealed record DrinkShape(IReadOnlyList<ShapePart> Parts, bool Rim, Meth
             .Where(part => part.Share >= Seasoning)
             .OrderByDescending(part => part.Share).ThenBy(part => part.Key, StringComparer.Ordinal)
             .ToList();
-        return new(parts, spec.Lines.Any(line => line.Use == LineUse.Rimmed), GroupOf(spec.Method?.Kind));
+        var marks = spec.Lines
+            .Where(line => line.Use != LineUse.Rimmed)
+            .Select(line => shelf[line.Ingredient] ?? shelf.Named(line.Name))
+            .Where(ingredient => ingredient?.Kind is IngredientKind.Herb or IngredientKind.Vegetable or IngredientKind.Spice)
+            .Select(ingredient => ingredient!.Name.ToLowerInvariant())
+            .Distinct().Order(StringComparer.Ordinal).ToList();
+        return new(parts, marks, spec.Lines.Any(line => line.Use == LineUse.Rimmed), GroupOf(spec.Method?.Kind));
     }
 
     /// <summary>Half the sum of the differences: the share that would have to be exchanged.</summary>

@@ -50,7 +50,7 @@ public static class FeaturedMatcher
         var sameMethod = now.Method == then.Method || now.Method == MethodGroup.Unknown || then.Method == MethodGroup.Unknown;
         var kinship =
             sameName && distance <= SameNameWithin ? Kinship.SameDrink
-            : distance <= SameWithin && sameMethod && now.Rim == then.Rim ? Kinship.SameDrink
+            : distance <= SameWithin && sameMethod && now.Rim == then.Rim && now.Marks.SequenceEqual(then.Marks) ? Kinship.SameDrink
             : roles <= RelativeWithin && (sameMethod || distance <= SameWithin) ? Kinship.CloseRelative
             : Kinship.New;
         return new(kinship, feature, distance, kinship == Kinship.New ? [] : Reasons(now, then, sameName, sameMethod));
@@ -77,6 +77,8 @@ public static class FeaturedMatcher
         foreach (var part in now.Parts)
             if (then.Parts.FirstOrDefault(other => other.Key == part.Key) is { } before && Math.Abs(before.Share - part.Share) >= 0.05)
                 reasons.Add(string.Create(CultureInfo.InvariantCulture, $"{part.Name} {(part.Share > before.Share ? "up" : "down")} from {before.Share:P0} to {part.Share:P0} of the liquid").Replace(" %", " %", StringComparison.Ordinal));
+        reasons.AddRange(now.Marks.Except(then.Marks).Select(mark => $"{mark} added"));
+        reasons.AddRange(then.Marks.Except(now.Marks).Select(mark => $"without {mark}"));
         if (now.Rim != then.Rim)
             reasons.Add(now.Rim ? "with a rim" : "without the rim");
         if (!sameMethod)

@@ -18,7 +18,7 @@ internal static class EpisodeRecord
         var episodes = house.Get<EpisodeStore>();
         var stored = await episodes.FindAsync(episode.Slug, cancel);
         if (stored is { SavedBy: not Signed })
-            return $"The episode kept under {episode.Slug} was changed in the app; it and the featured log were left as they are.";
+            return $"An episode is kept under {episode.Slug} in the app already; it and the featured log were left as they are.";
         if (stored?.Value.Brief != episode.Brief)
             await episodes.SaveAsync(episode, stored?.Version, Signed, cancel);
         await LogAsync(house.Get<FeaturedLogStore>(), episode, today, cancel);
