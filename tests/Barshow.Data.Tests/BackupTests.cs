@@ -105,6 +105,22 @@ public sealed class BackupTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_database_that_is_broken_beyond_reading_is_moved_aside()
+    {
+        var path = await _backup.BackUpAsync();
+        await using var other = await TestHouse.OpenAsync();
+        SqliteConnection.ClearAllPools();
+        File.Delete(other.Folder.Database + "-wal");
+        await File.WriteAllTextAsync(other.Folder.Database, new string('x', 5000));
+
+        var result = await other.Get<HouseBackup>().RestoreAsync(path);
+
+        Assert.Equal(Path.Combine(other.Folder.Backups, "damaged-20270306-100000.db"), result.KeptAside);
+        Assert.Equal(5000, new FileInfo(result.KeptAside!).Length);
+        Assert.NotNull(await other.Drinks.FindAsync(Sour));
+    }
+
+    [Fact]
     public async Task A_file_that_is_not_there_is_refused() =>
         Assert.Equal("There is no file /nowhere/at-all.db.", (await _backup.RestoreAsync("/nowhere/at-all.db")).Refusal);
 

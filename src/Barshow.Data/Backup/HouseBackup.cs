@@ -66,7 +66,7 @@ public sealed class HouseBackup(IDbContextFactory<BarshowDb> contexts, DataFolde
             await using var db = await contexts.CreateDbContextAsync(cancel);
             if (BackupFile.CheckForeign(copy, db.Database.GetMigrations()) is { } problem)
                 return new(null, problem);
-            var aside = File.Exists(folder.Database) ? await BackUpAsync(occasion: "before-restore", cancel: cancel) : null;
+            var aside = File.Exists(folder.Database) ? await KeepAsideAsync(cancel) : null;
             await db.Database.OpenConnectionAsync(cancel);
             await using (var from = BackupFile.Open(copy))
                 from.BackupDatabase((SqliteConnection)db.Database.GetDbConnection());
@@ -77,6 +77,23 @@ public sealed class HouseBackup(IDbContextFactory<BarshowDb> contexts, DataFolde
         {
             foreach (var left in new[] { copy, copy + "-wal", copy + "-shm", copy + "-journal" })
                 File.Delete(left);
+        }
+    }
+
+    // A database that cannot be copied any more is moved as it lies, its unfinished writes with it.
+    private async Task<string> KeepAsideAsync(CancellationToken cancel)
+    {
+        try
+        {
+            return await BackUpAsync(occasion: "before-restore", cancel: cancel);
+        }
+        catch (Exception problem) when (problem is SqliteException or DatabaseUnusableException)
+        {
+            SqliteConnection.ClearAllPools();
+            var aside = NewName("damaged");
+            foreach (var part in new[] { "", "-wal", "-shm" }.Where(part => File.Exists(folder.Database + part)))
+                File.Move(folder.Database + part, aside + part);
+            return aside;
         }
     }
 

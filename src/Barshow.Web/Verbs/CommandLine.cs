@@ -38,6 +38,9 @@ public static class CommandLine
         ReadVerb.AddTo(root);
         ServeVerb.AddTo(root);
         PackageVerb.AddTo(root);
+        ExportVerb.AddTo(root);
+        ImportVerb.AddTo(root);
+        BackupVerb.AddTo(root);
         return root;
     }
 }
