@@ -67,12 +67,13 @@ public sealed class DemandPlanner
         }
 
         if (drink.Spec.Garnish is { } garnish)
-            Garnish(drink, garnish, makings);
+            foreach (var piece in garnish.Beside.Prepend(garnish))
+                Garnish(drink, piece, makings);
     }
 
     private void Garnish(LineupDrink drink, Garnish garnish, Makings makings)
     {
-        var (ingredient, each) = GarnishReader.Read(garnish, _bar.Ingredients);
+        var (ingredient, each) = GarnishReader.Read(garnish, _bar, _episode.Convention);
         if (ingredient is null)
         {
             Say(PlanningFindings.GarnishNotCounted(drink, garnish));

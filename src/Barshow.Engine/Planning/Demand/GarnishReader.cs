@@ -1,3 +1,4 @@
+using Barshow.Engine.Episodes;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Names;
@@ -9,13 +10,17 @@ namespace Barshow.Engine.Planning.Demand;
 internal static class GarnishReader
 {
     /// <summary>The ingredient (null when the house does not know it) and the amount for one drink: as stated, else one of the cut its words name, else one of the kind's usual cut.</summary>
-    public static (Ingredient? Ingredient, Quantity Each) Read(Garnish garnish, IngredientShelf shelf)
+    public static (Ingredient? Ingredient, Quantity Each) Read(Garnish garnish, Bar bar, Convention convention)
     {
+        var shelf = bar.Ingredients;
         var words = NameFolding.Fold(garnish.Text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var cut = words.Select(CutNamed).LastOrDefault(found => found is not null);
         var ingredient = garnish.Ingredient.IsEmpty
             ? shelf.Named(garnish.Text) ?? shelf.Named(string.Join(' ', words.Where(word => CutNamed(word) is null)))
             : shelf[garnish.Ingredient];
+        // Three drops of bitters are poured, not cut.
+        if (garnish.Measure is { Unit.Kind: UnitKind.Volume or UnitKind.Bar or UnitKind.Mass } poured && AmountReader.Plain(poured, ingredient, convention, bar.House.BarSizes, null, shelf).Amount is { } amount)
+            return (ingredient, amount);
         if (garnish.Measure is { Middle: { } middle } measure)
             return (ingredient, Quantity.Pieces(middle.ToDouble(), measure.Unit?.Kind is UnitKind.Count ? Plain(measure.Unit) : cut));
         return (ingredient, ingredient?.Kind is IngredientKind.Spice or IngredientKind.Salt or IngredientKind.Sugar
