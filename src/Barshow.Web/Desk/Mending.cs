@@ -2,7 +2,6 @@ using System.Globalization;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Measures.Reading;
-using Barshow.Engine.Names;
 using Barshow.Engine.Specs;
 using Barshow.Engine.Specs.Analysis;
 
