@@ -2,17 +2,23 @@ using Barshow.Data.Stores;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Featured;
 using Barshow.Engine.Names;
+using Barshow.Engine.Publishing;
+using Barshow.Engine.Shooting;
+using Barshow.Engine.Shooting.Order;
 
 namespace Barshow.Web.Desk;
 
 /// <summary>One open episode in one browser window: what is saved, what was computed of it, and how its changes are saved.</summary>
 /// <remarks>Everything here runs on the window's own thread; the computing itself does not.</remarks>
-public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLogStore logs) : IDisposable
+public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock) : IDisposable
 {
     private readonly SemaphoreSlim _saving = new(1, 1);
     private CancellationTokenSource _open = new();
     private Stored<Episode>? _saved;
     private Episode? _before;
+    private CancellationTokenSource? _planning;
+    private ShootPlan? _plan;
+    private string _planned = "";
     private int _asked;
 
     /// <summary>Raised when anything here has changed.</summary>
@@ -31,8 +37,17 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     /// <summary>What was computed of it.</summary>
     public EpisodeWork Work { get => field ?? throw new InvalidOperationException("No episode is open."); private set; }
 
-    /// <summary>The running order, planned in the background.</summary>
-    public OrderDesk Order { get; } = new();
+    /// <summary>Whether the running order and the mise list were planned before the last change.</summary>
+    public bool IsPlanStale { get; private set; }
+
+    /// <summary>Whether the running order is being solved.</summary>
+    public bool IsPlanning => _planning is not null;
+
+    /// <summary>How far the solver is; null before it has said so.</summary>
+    public PlanningProgress? Planning { get; private set; }
+
+    /// <summary>Today at the house.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     /// <summary>Whether an episode is open.</summary>
     public bool IsOpen => _saved is not null;
@@ -69,11 +84,14 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
         await _open.CancelAsync();
         _open.Dispose();
         _open = new();
-        Order.Forget();
+        StopPlanning();
+        (_plan, _planned, IsPlanStale) = (null, "", false);
         (_before, _theirs, Problem) = (null, null, null);
         Bar = await bars.LoadAsync(cancel);
         Log = await logs.LoadAsync(cancel);
         Episode = found.Value;
+        _planned = ShootPlans.QuestionOf(found.Value);
+        _plan = plans.Find(_planned, Bar);
         Work = await ComputeAsync(found.Value, cancel);
         _saved = found;
         Changed?.Invoke();
@@ -120,15 +138,46 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     /// <summary>Tries again to save what is on the screen.</summary>
     public Task RetryAsync() => SaveAsync();
 
-    /// <summary>Plans the running order in the background.</summary>
-    public void PlanOrder() => Order.Plan(Episode, Bar, () => Changed?.Invoke());
+    /// <summary>Plans the running order and the mise list in the background, unless that is done already.</summary>
+    public async Task PlanAsync()
+    {
+        if (IsPlanning || (_plan is not null && !IsPlanStale) || Episode.Lineup.Count == 0)
+            return;
+        using var planning = CancellationTokenSource.CreateLinkedTokenSource(_open.Token);
+        _planning = planning;
+        Planning = null;
+        Changed?.Invoke();
+        try
+        {
+            var asked = Episode;
+            var progress = new Progress<PlanningProgress>(Tell);
+            var plan = await plans.PlanAsync(asked, Bar, progress, planning.Token);
+            if (_open.IsCancellationRequested)
+                return;
+            (_plan, _planned) = (plan, ShootPlans.QuestionOf(asked));
+        }
+        catch (OperationCanceledException)
+        {
+            // Stopped while it waited for another solver: there is nothing to show.
+        }
+        finally
+        {
+            _planning = null;
+            Planning = null;
+        }
+
+        if (!_open.IsCancellationRequested)
+            await ShowAsync();
+    }
+
+    /// <summary>Stops the solver; what it has found so far is shown.</summary>
+    public void StopPlanning() => _planning?.Cancel();
 
     /// <inheritdoc/>
     public void Dispose()
     {
         _open.Cancel();
         _open.Dispose();
-        Order.Forget();
         _saving.Dispose();
     }
 
@@ -140,14 +189,26 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
         if (asked != _asked)
             return;
         Work = work;
-        Order.Doubt(Episode);
         Changed?.Invoke();
     }
 
+    // A plan for other drinks is of no use; one for the same drinks is shown as stale until it is planned again.
     private Task<EpisodeWork> ComputeAsync(Episode episode, CancellationToken cancel)
     {
-        var (bar, log) = (Bar, Log);
-        return Task.Run(() => EpisodeWork.Of(episode, bar, log), cancel);
+        var question = ShootPlans.QuestionOf(episode);
+        if (question != _planned && plans.Find(question, Bar) is { } known)
+            (_plan, _planned) = (known, question);
+        if (_plan is not null && !_plan.Order.ShootOrder.ToHashSet().SetEquals(episode.Lineup.Select(drink => drink.Spec.Slug)))
+            _plan = null;
+        IsPlanStale = _plan is not null && question != _planned;
+        var (bar, log, today, plan) = (Bar, Log, Today, _plan);
+        return Task.Run(() => EpisodeWork.Of(episode, bar, log, today, plan), cancel);
+    }
+
+    private void Tell(PlanningProgress progress)
+    {
+        Planning = progress;
+        Changed?.Invoke();
     }
 
     private async Task SaveAsync()

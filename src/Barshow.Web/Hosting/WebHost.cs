@@ -46,6 +46,7 @@ public static class WebHost
         services.AddHttpContextAccessor();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
+        services.AddSingleton<ShootPlans>();
         services.AddScoped<EpisodeDesk>();
         services.AddRazorComponents().AddInteractiveServerComponents();
     }

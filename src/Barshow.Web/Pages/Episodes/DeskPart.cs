@@ -1,4 +1,5 @@
 using Barshow.Engine.Episodes;
+using Barshow.Engine.Publishing;
 using Barshow.Web.Desk;
 using Microsoft.AspNetCore.Components;
 
