@@ -55,7 +55,8 @@ public static class ServeWords
     {
         ArgumentNullException.ThrowIfNull(spec);
         return spec.Garnish is not { } garnish ? ""
-            : "garnish: " + garnish.Text + (garnish.Instead.Count > 0 ? $" (or {string.Join(", or ", garnish.Instead.Take(1).Select(other => other.Text))})" : "");
+            : "garnish: " + garnish.Text
+                + (garnish.Instead.Count > 0 ? $" (or {garnish.Instead[0].Text})" : "");
     }
 
     /// <summary>The ice in the glass: "crushed ice"; empty for none.</summary>

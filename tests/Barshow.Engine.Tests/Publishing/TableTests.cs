@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
-using Barshow.Engine.Findings;
 using Barshow.Engine.Publishing.Tables;
 using CsvHelper;
 
@@ -64,17 +62,6 @@ public class TableTests
         foreach (var table in new[] { RunningOrderTable.Write(ShootDays.Order, results), MiseTable.Write(ShootDays.Mise, results), ShoppingTable.Write(results.ShootBasket!, results) })
             foreach (var cell in Read(table).SelectMany(record => record))
                 Assert.DoesNotContain(cell.TrimStart(' ').Take(1), c => "=+-@\t\r\n＝＋－＠".Contains(c, StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void A_finding_is_written_with_what_applies_to_it()
-    {
-        var finding = new Finding(FindingCatalogue.PairDisagrees, "Harbour Sour", "A.", "B.") { Line = 3, TimeSeconds = 221.5, Drink = "Harbour Sour", Ingredient = "lime juice", Said = "25 ml", Expected = "22.5 ml" };
-
-        var json = JsonDocument.Parse(FindingsFile.Write([finding, new(FindingCatalogue.ChaptersWithheld, "", "C.", "D.")])).RootElement;
-
-        Assert.Equal("""{"kind":"pair-disagrees","severity":"stop","subject":"Harbour Sour","message":"A.","remedy":"B.","line":3,"time_s":221.5,"drink":"Harbour Sour","ingredient":"lime juice","said":"25 ml","expected":"22.5 ml"}""", JsonSerializer.Serialize(json[0]));
-        Assert.Equal("""{"kind":"chapters-withheld","severity":"note","subject":"","message":"C.","remedy":"D."}""", JsonSerializer.Serialize(json[1]));
     }
 
     private static List<string[]> Read(string csv)

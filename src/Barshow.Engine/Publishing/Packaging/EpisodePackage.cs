@@ -60,6 +60,6 @@ public sealed record EpisodePackage
         var names = SiteFiles.SlugsOf(results.Episode);
         foreach (var drink in results.Episode.Lineup)
             yield return PackageFile.OfText($"recipes/{names[drink]}.json", ScriptJson.Write(RecipeData.Of(results, drink, chapters)) + "\n");
-        yield return PackageFile.OfText("findings.json", FindingsFile.Write(findings));
+        yield return PackageFile.OfText("findings.json", FindingJson.File(findings));
     }
 }

@@ -22,7 +22,7 @@ public static class RecipeData
         var analysis = results.Analyses.GetValueOrDefault(drink.Spec.Slug);
         var spec = drink.Spec;
         var printer = new LinePrinter(episode.Convention, bar.House);
-        var withoutAlcohol = analysis is { EthanolMillilitres: <= 0, Unknown.Count: 0 };
+        var withoutAlcohol = analysis is { EthanolMillilitres: <= 0 } && spec.Lines.All(line => bar.Ingredients.TryGet(line.Ingredient, out _));
         var recipe = new JsonObject
         {
             ["@context"] = "https://schema.org",
