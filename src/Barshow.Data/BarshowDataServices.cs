@@ -1,6 +1,7 @@
 using Barshow.Data.Archive;
 using Barshow.Data.Archive.Import;
 using Barshow.Data.Backup;
+using Barshow.Data.Library;
 using Barshow.Data.Opening;
 using Barshow.Data.Stores;
 using Barshow.Data.Use;
@@ -31,6 +32,7 @@ public static class BarshowDataServices
         services.AddSingleton<HouseExport>();
         services.AddSingleton<HouseImport>();
         services.AddSingleton<StockLoader>();
+        services.AddSingleton<DrinkLibrary>();
         services.AddSingleton<IngredientUseFinder>();
         return services;
     }

@@ -7,9 +7,11 @@ using Barshow.Engine.Episodes;
 using Barshow.Engine.Featured;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Specs;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Microsoft.EntityFrameworkCore.Storage;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
 namespace Barshow.Data;
@@ -37,6 +39,15 @@ public sealed class BarshowDb(DbContextOptions<BarshowDb> options) : DbContext(o
 
     /// <summary>Who changed what and when.</summary>
     public DbSet<Change> Changes => Set<Change>();
+
+    /// <summary>Holds on to the state of this instant, so that what is read one after another belongs together; nobody waits for it.</summary>
+    public async Task<IDbContextTransaction> HoldStateAsync(CancellationToken cancel = default)
+    {
+        await Database.OpenConnectionAsync(cancel);
+        // The usual way to begin would take the lock for writing.
+        var transaction = ((SqliteConnection)Database.GetDbConnection()).BeginTransaction(deferred: true);
+        return (await Database.UseTransactionAsync(transaction, cancel))!;
+    }
 
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)

@@ -34,9 +34,11 @@ internal static class Saver
         {
             var slug = SlugOf(count % Drinks);
             var now = (await store.FindAsync(slug))?.Version ?? 0;
+            // A saver that has dropped a save goes on counting it, as one would that had believed in it.
+            var version = now + 1 + (dropOne && count > Dropped && count % Drinks == Dropped ? 1 : 0);
             if (!dropOne || count != Dropped)
             {
-                var result = await store.SaveAsync(Drink(slug, now + 1), now);
+                var result = await store.SaveAsync(Drink(slug, version), now);
                 if (result is not SaveResult<Spec>.Saved)
                 {
                     await Console.Error.WriteLineAsync($"The save of {slug} was not taken: {result}");
@@ -44,8 +46,6 @@ internal static class Saver
                 }
             }
 
-            // A saver that has dropped a save goes on counting it, as one would that had believed in it.
-            var version = now + 1 + (dropOne && count > Dropped && count % Drinks == Dropped ? 1 : 0);
             await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{slug} {version}"));
         }
 

@@ -37,7 +37,7 @@ public sealed class HouseExport(IDbContextFactory<BarshowDb> contexts, TimeProvi
     public async Task<HouseArchive> ReadAsync(CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await using var held = await db.HoldStateAsync(cancel);
         var signatures = new List<Signature>();
         return new()
         {

@@ -15,28 +15,31 @@ public sealed class BarStore(IDbContextFactory<BarshowDb> contexts)
     public async Task<Bar> LoadAsync(CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        var house = await db.Houses.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
-        var kit = await db.Kits.Where(row => row.DeletedAt == null).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
-        var ingredients = await db.Ingredients.Where(row => row.DeletedAt == null).OrderBy(row => row.Slug).Select(row => new Mark(row.Id, row.Version, row.SavedAt)).ToListAsync(cancel);
+        await using var held = await db.HoldStateAsync(cancel);
+        var state = await DatabaseState.ReadAsync(db, cancel);
+        if (_last is { } same && same.State == state)
+            return same.Bar;
+        var house = await db.Houses.Where(row => row.DeletedAt == null).Select(row => new RowMark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
+        var kit = await db.Kits.Where(row => row.DeletedAt == null).Select(row => new RowMark(row.Id, row.Version, row.SavedAt)).SingleOrDefaultAsync(cancel);
+        var ingredients = await db.Ingredients.Where(row => row.DeletedAt == null).OrderBy(row => row.Slug).Select(row => new RowMark(row.Id, row.Version, row.SavedAt)).ToListAsync(cancel);
 
         var last = _last;
         if (last is not null && last.HouseMark == house && last.KitMark == kit && last.IngredientMarks.SequenceEqual(ingredients))
+        {
+            _last = last with { State = state };
             return last.Bar;
+        }
 
         var houseNow = last is not null && last.HouseMark == house ? last.Bar.House : await db.Houses.Where(row => row.DeletedAt == null).Select(row => row.Document).SingleOrDefaultAsync(cancel) ?? new House();
         var kitNow = last is not null && last.KitMark == kit ? last.Bar.Kit : await db.Kits.Where(row => row.DeletedAt == null).Select(row => row.Document).SingleOrDefaultAsync(cancel) ?? new BarKit();
         var known = last?.Known ?? [];
         var changed = ingredients.Where(mark => !known.ContainsKey(mark)).Select(mark => mark.Id).ToList();
         var read = await db.Ingredients.Where(row => changed.Contains(row.Id)).Select(row => new { row.Id, row.Document }).ToDictionaryAsync(row => row.Id, row => row.Document, cancel);
-        var now = ingredients.ToDictionary(mark => mark, mark => known.TryGetValue(mark, out var same) ? same : read[mark.Id]);
+        var now = ingredients.ToDictionary(mark => mark, mark => known.TryGetValue(mark, out var kept) ? kept : read[mark.Id]);
         var bar = new Bar(houseNow, new IngredientShelf(ingredients.Select(mark => now[mark])), kitNow);
-        _last = new(bar, house, kit, ingredients, now);
+        _last = new(state, bar, house, kit, ingredients, now);
         return bar;
     }
 
-    // A save changes the version, and a restored backup, which may count over again, the instant.
-    private readonly record struct Mark(long Id, int Version, DateTimeOffset SavedAt);
-
-    private sealed record Loaded(Bar Bar, Mark HouseMark, Mark KitMark, IReadOnlyList<Mark> IngredientMarks, Dictionary<Mark, Ingredient> Known);
+    private sealed record Loaded(DatabaseState State, Bar Bar, RowMark HouseMark, RowMark KitMark, IReadOnlyList<RowMark> IngredientMarks, Dictionary<RowMark, Ingredient> Known);
 }

@@ -21,6 +21,17 @@ public sealed class IngredientStore(IDbContextFactory<BarshowDb> contexts, TimeP
             Slug.Parse(row.Slug), row.Name, row.Folded, row.Kind, row.Class, row.StrengthPercent, row.IsPrep, row.Staple, row.OnHand, row.Version, row.SavedAt, row.SavedBy))];
     }
 
+    /// <summary>The ingredients that answer what was typed, the best answer first; all of them, by name, for nothing typed.</summary>
+    public async Task<IReadOnlyList<IngredientSummary>> SearchAsync(string text, CancellationToken cancel = default)
+    {
+        var typed = NameFolding.Fold(text);
+        return [.. (await ListAsync(cancel))
+            .Select(each => (Ingredient: each, Rank: NameSearch.Rank(typed, each.Folded)))
+            .Where(each => each.Rank is not null)
+            .OrderBy(each => each.Rank)
+            .Select(each => each.Ingredient)];
+    }
+
     private protected override async Task<string?> ObjectionAsync(BarshowDb db, Ingredient value, CancellationToken cancel)
     {
         if (value.Prep is null)

@@ -12,7 +12,7 @@ public sealed class HouseImport(IDbContextFactory<BarshowDb> contexts, TimeProvi
     {
         ArgumentNullException.ThrowIfNull(archive);
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await using var held = await db.HoldStateAsync(cancel);
         return await StageAsync(db, archive, "", cancel);
     }
 
