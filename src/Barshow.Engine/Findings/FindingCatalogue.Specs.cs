@@ -47,14 +47,6 @@ public static partial class FindingCatalogue
     public static FindingKind FinishUnreadable { get; } = new("finish-unreadable", Severity.Fix,
         "The closing line of a drink names no method, glass or garnish that could be understood.");
 
-    /// <summary>A drink without a line.</summary>
-    public static FindingKind DrinkEmpty { get; } = new("drink-empty", Severity.Stop,
-        "A drink has no ingredients, so nothing of it can be made, bought or published.");
-
-    /// <summary>A drink that does not say how it is made.</summary>
-    public static FindingKind MethodMissing { get; } = new("method-missing", Severity.Fix,
-        "The drink does not say whether it is built, stirred, shaken, thrown, swizzled, blended or layered.");
-
     /// <summary>A drink without a glass.</summary>
     public static FindingKind GlassMissing { get; } = new("glass-missing", Severity.Fix,
         "The drink names no glass.");

@@ -12,6 +12,7 @@ using Barshow.Engine.Publishing.Descriptions;
 using Barshow.Engine.Shooting;
 using Barshow.Engine.Specs;
 using Barshow.Engine.Specs.Analysis;
+using Barshow.Engine.Specs.Checks;
 
 namespace Barshow.Engine.Publishing;
 
@@ -128,6 +129,7 @@ public sealed record EpisodeWork
                 (Stage.Plan, episode.Lineup.Count == 0 ? [NoDrinks(episode)] : []),
                 (Stage.Plan, Callouts(episode, bar)),
                 (Stage.Plan, analyses.SelectMany(analysis => analysis.Findings)),
+                (Stage.Plan, Checked(episode, setting, read ?? [])),
                 (Stage.Plan, claims.Findings),
                 (Stage.Plan, bottle.Findings),
                 (Stage.Plan, featured.Findings),
@@ -140,6 +142,11 @@ public sealed record EpisodeWork
             ]),
         };
     }
+
+    // What the reader of a brief has said of a drink, with its line, need not be said again.
+    private static IEnumerable<Finding> Checked(Episode episode, AnalysisSetting setting, IReadOnlyList<Finding> read) =>
+        episode.Lineup.SelectMany(drink => SpecChecker.Check(drink.Spec, setting))
+            .Where(finding => !read.Any(said => said.Kind == finding.Kind && said.Drink == finding.Drink));
 
     private static IEnumerable<Finding> Callouts(Episode episode, Bar bar) =>
         from drink in episode.Lineup

@@ -122,11 +122,16 @@ internal sealed class PrepReckoning(IngredientShelf shelf, Convention convention
         if (amount.InMillilitres(convention, sizes) is { } volume)
             return volume.ToDouble();
         if (amount.Unit?.Grams is { } grams)
-            return (amount.Middle!.Value * grams).ToDouble() / (composition.DensityGramsPerMillilitre is > 0 and var density ? density : 1);
+            return (amount.Middle!.Value * grams).ToDouble() / DensityOf(ingredient, composition);
         return amount.Unit is null or { Kind: UnitKind.Count } && amount.Middle is { } count && ingredient.Kind is IngredientKind.Egg && ingredient.Produce is { JuiceMillilitres: > 0 } egg
             ? count.ToDouble() * egg.JuiceMillilitres
             : null;
     }
+
+    private static double DensityOf(Ingredient ingredient, Composition composition) =>
+        composition.DensityGramsPerMillilitre is > 0 and var density ? density
+        : ingredient.Kind is IngredientKind.Water ? Water.KilogramsPerCubicMetre(20) / 1000
+        : 1;
 
     // Ice chills a batch and stays out of it.
     private static readonly Slug Ice = Slug.Of("ice");

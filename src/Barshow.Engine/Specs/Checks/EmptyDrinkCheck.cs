@@ -9,7 +9,7 @@ internal static class EmptyDrinkCheck
     {
         if (drink.Lines.Count > 0)
             yield break;
-        yield return drink.About(FindingCatalogue.DrinkEmpty,
+        yield return drink.About(FindingCatalogue.DrinkWithoutLines,
             $"{drink.Spec.Name} has no ingredients.",
             "Write one line for each ingredient, or take the drink out.");
     }

@@ -9,7 +9,7 @@ internal static class MethodCheck
     {
         if (drink.Spec.Method is not null || drink.Lines.Count == 0)
             yield break;
-        yield return drink.About(FindingCatalogue.MethodMissing,
+        yield return drink.About(FindingCatalogue.FinishMissing,
             $"{drink.Spec.Name} does not say how it is made.",
             "Say it in its last line: built, stirred, shaken, thrown, muddled, swizzled, blended or layered.");
     }
