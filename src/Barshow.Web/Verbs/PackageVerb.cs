@@ -7,7 +7,6 @@ using Barshow.Engine.Findings;
 using Barshow.Engine.Names;
 using Barshow.Engine.Publishing;
 using Barshow.Engine.Publishing.Packaging;
-using Barshow.Engine.Publishing.Tables;
 using Barshow.Engine.Shooting;
 
 namespace Barshow.Web.Verbs;
@@ -64,7 +63,7 @@ internal static class PackageVerb
     {
         if (read.Episode is not { } episode)
         {
-            await PackageFolder.WriteAsync(folder, [PackageFile.OfText("findings.json", FindingsFile.Write(read.Findings))], cancel);
+            await PackageFolder.WriteAsync(folder, [PackageFile.OfText("findings.json", FindingJson.File(read.Findings))], cancel);
             PackageSummary.Write(Console.Out, null, read.Findings, folder);
             return ExitCode(read.Findings);
         }
