@@ -65,7 +65,7 @@ internal sealed partial class OrderModel
         return best with { Levels = levels, Stopped = cancel.IsCancellationRequested };
     }
 
-    /// <summary>With the order and all that stands between settled, each drink as early as it can be.</summary>
+    /// <summary>With the order settled, the fewest breaks that the rules ask for, and each drink as early as it can be.</summary>
     private OrderAnswer Tidy(OrderAnswer answer, CancellationToken cancel)
     {
         for (var i = 0; i < answer.Stops.Count; i++)
@@ -73,14 +73,13 @@ internal sealed partial class OrderModel
             var stop = answer.Stops[i];
             _model.Add(_follows[(i == 0 ? null : answer.Stops[i - 1].Job, stop.Job)] == 1);
             _model.Add(_washBefore[stop.Job] == (stop.Wash ? 1 : 0));
-            _model.Add(_breakBefore[stop.Job] == (stop.Break ? 1 : 0));
             _model.Add(_mealBefore[stop.Job] == (stop.Meal ? 1 : 0));
             foreach (var ((prep, before), batch) in _batchBefore)
                 if (before == stop.Job)
                     _model.Add(batch == (stop.Batches.Contains(prep) ? 1 : 0));
         }
 
-        _model.Minimize(LinearExpr.Sum(_start.Values));
+        _model.Minimize(LinearExpr.Sum(_breakBefore.Values) * (_day.Jobs.Count * _day.Horizon) + LinearExpr.Sum(_start.Values));
         using var solver = Solver(_day.Settings.EffortPerLevel, cancel, out var registration);
         using (registration)
             return solver.Solve(_model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? Read(solver) : answer;
@@ -89,15 +88,17 @@ internal sealed partial class OrderModel
     private (LinearExpr Value, string Unit, bool Upward) Measured(OrderAim aim) => aim switch
     {
         OrderAim.ShortDay => (LinearExpr.Sum(Arcs().Select(arc => arc.Follows * _day.ChangeMinutes(arc.Arc.From ?? _day.LastFilmed, arc.Arc.To)))
-            + LinearExpr.Sum(_day.Jobs.Select(Between)) + LinearExpr.Sum(_wait.Values), "minutes", false),
+            + LinearExpr.Sum(_day.Jobs.Select(WashAndBatchesBefore)) + LinearExpr.Sum(_wait.Values), "minutes", false),
         OrderAim.FreshnessInHand => (_inHand, "minutes", true),
         OrderAim.KindPalate => (LinearExpr.Sum(Arcs().Select(arc => arc.Follows * OrderDay.PalatePoints(arc.Arc.From ?? _day.LastFilmed, arc.Arc.To))), "points", false),
         _ => (LinearExpr.Sum(Arcs().Where(arc => arc.Arc.From is not null && arc.Arc.From.Place > arc.Arc.To.Place).Select(arc => arc.Follows * (arc.Arc.From!.Place - arc.Arc.To.Place))), "places back", false),
     };
 
+    private LinearExpr WashAndBatchesBefore(DrinkJob job) => WashAndBatches(job);
+
     private static string NameOf(OrderAim aim) => aim switch
     {
-        OrderAim.ShortDay => "fewest minutes between drinks",
+        OrderAim.ShortDay => "fewest minutes lost between drinks",
         OrderAim.FreshnessInHand => "most minutes in hand in the tightest fresh window",
         OrderAim.KindPalate => "light to strong, dry to sweet, salt and chilli late",
         _ => "nearest to the viewer order",

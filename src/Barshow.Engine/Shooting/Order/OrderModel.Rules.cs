@@ -6,37 +6,43 @@ namespace Barshow.Engine.Shooting.Order;
 /// <content>The rules, one method each.</content>
 internal sealed partial class OrderModel
 {
-    /// <summary>A drink ends while the latest batch of each prep in it still looks right, and starts when that batch has rested.</summary>
+    /// <summary>Each drink is served by one batch of each prep in it, and ends while that batch still looks right.</summary>
     private void FilmWhileFresh()
     {
-        var freshness = _day.Jobs.SelectMany(job => job.Uses).Any();
         foreach (var prep in _day.Preps)
         {
-            var made = _day.Jobs.ToDictionary(job => job, job => _model.NewIntVar(Math.Min(prep.Made, _day.Start), _day.Horizon, $"{prep.Slug} made as of {job}"));
-            foreach (var ((from, to), follows) in Arcs())
-            {
-                LinearExpr before = from is null ? LinearExpr.Constant(prep.Made) : made[from];
-                if (!_batchBefore.TryGetValue((prep, to), out var batch))
-                {
-                    _model.Add(made[to] == before).OnlyEnforceIf(follows);
-                    continue;
-                }
-
-                _model.Add(made[to] == before).OnlyEnforceIf([follows, batch.Not()]);
-                _model.Add(made[to] == EndOf(from) + WashAndBatches(to, prep)).OnlyEnforceIf([follows, batch]);
-            }
-
+            var made = _batchBefore.Where(batch => batch.Key.Prep == prep).ToDictionary(batch => batch.Key.Before, batch => MadeBefore(prep, batch.Key.Before, batch.Value));
             foreach (var job in _day.Jobs.Where(job => job.Uses.Contains(prep)))
             {
                 var kept = Requirement(OrderRule.FreshWhenFilmed, job.Name, prep.Name);
-                _model.Add(EndOf(job) + _inHand <= made[job] + prep.BestMinutes).OnlyEnforceIf(kept);
-                if (prep.RestMinutes > 0)
-                    _model.Add(_start[job] >= made[job] + prep.RestMinutes).OnlyEnforceIf(kept);
+                var first = _model.NewBoolVar($"{job} from the first {prep.Slug}");
+                List<ILiteral> sources = [first];
+                _model.Add(EndOf(job) + _inHand <= prep.Made + prep.BestMinutes).OnlyEnforceIf([kept, first]);
+                foreach (var (before, at) in made)
+                {
+                    var served = _model.NewBoolVar($"{job} from the {prep.Slug} made before {before}");
+                    sources.Add(served);
+                    _model.AddImplication(served, _batchBefore[(prep, before)]);
+                    _model.Add(EndOf(job) + _inHand <= at + prep.BestMinutes).OnlyEnforceIf([kept, served]);
+                    _model.Add(_start[job] >= at + prep.RestMinutes).OnlyEnforceIf([kept, served]);
+                }
+
+                _model.AddExactlyOne(sources);
             }
         }
 
-        if (!freshness)
+        if (!_day.Jobs.Any(job => job.Uses.Count > 0))
             _model.Add(_inHand == 60);
+    }
+
+    /// <summary>When the batch made before a drink is finished; of no meaning where none is made there.</summary>
+    private IntVar MadeBefore(FreshPrep prep, DrinkJob to, BoolVar batch)
+    {
+        var made = _model.NewIntVar(_day.Start, _day.Horizon, $"{prep.Slug} made before {to}");
+        foreach (var ((from, next), follows) in Arcs())
+            if (next == to)
+                _model.Add(made == EndOf(from) + WashAndBatches(to, prep)).OnlyEnforceIf([follows, batch]);
+        return made;
     }
 
     private void KeepTheOpenerFirst()
@@ -117,9 +123,6 @@ internal sealed partial class OrderModel
             var outro = _follows[(job, null)] * _day.Pace.OutroMinutes;
             _model.Add(EndOf(job) + outro - since[job] <= longest).OnlyEnforceIf(Requirement(OrderRule.BreakInTime, job.Name));
         }
-
-        if (!_mayRelax && !_day.Settings.Without.Contains(OrderRule.BreakInTime) && !_off.Any(off => off.Rule is OrderRule.BreakInTime))
-            _model.Add(LinearExpr.Sum(_breakBefore.Values) + LinearExpr.Sum(_mealBefore.Values) >= (_day.LeastMinutes - _day.Jobs.Count * _day.Pace.ResetMinutes + longest - 1) / longest - 1);
     }
 
     private void EatInTime()

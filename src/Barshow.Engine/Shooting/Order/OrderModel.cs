@@ -58,7 +58,8 @@ internal sealed partial class OrderModel
             _washBefore[job] = _day.Stocks.Any() ? _model.NewBoolVar($"wash up before {job}") : Never();
             _breakBefore[job] = _model.NewBoolVar($"break before {job}");
             _mealBefore[job] = _day.NeedsMeal ? _model.NewBoolVar($"meal before {job}") : Never();
-            foreach (var prep in _day.Preps.Where(prep => prep.MayRepeat))
+            // A batch made just before a drink that uses it is as fresh as it can be; only one that must rest is made earlier.
+            foreach (var prep in _day.Preps.Where(prep => prep.MayRepeat && (prep.RestMinutes > 0 || job.Uses.Contains(prep))))
                 _batchBefore[(prep, job)] = _model.NewBoolVar($"batch of {prep.Slug} before {job}");
         }
     }
@@ -134,5 +135,5 @@ internal sealed partial class OrderModel
     }
 
     private static string Parameters(double effort) =>
-        string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} linearization_level:2");
+        string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} linearization_level:2 cp_model_probing_level:0");
 }

@@ -5,7 +5,7 @@ namespace Barshow.Engine.Shooting.Order;
 /// <summary>What a good shoot order is good at. They are met in turn: a later one never worsens an earlier one.</summary>
 public enum OrderAim
 {
-    /// <summary>The fewest minutes lost to changes, wash-ups, breaks, further batches and waiting.</summary>
+    /// <summary>The fewest minutes lost to changes, wash-ups, further batches and waiting. Breaks and the meal are owed, not lost: no order is bent to save one.</summary>
     ShortDay,
 
     /// <summary>The most minutes in hand in the tightest fresh window, an hour at most.</summary>
@@ -25,7 +25,7 @@ public sealed record OrderSettings
     public ShootingPace Pace { get; init; } = ShootingPace.Default;
 
     /// <summary>The aims, most important first.</summary>
-    public IReadOnlyList<OrderAim> Aims { get; init; } = [OrderAim.ShortDay, OrderAim.FreshnessInHand, OrderAim.KindPalate, OrderAim.NearViewerOrder];
+    public IReadOnlyList<OrderAim> Aims { get; init; } = [OrderAim.ShortDay, OrderAim.KindPalate, OrderAim.FreshnessInHand, OrderAim.NearViewerOrder];
 
     /// <summary>Whether close-ups are filmed with each drink.</summary>
     public bool CloseUps { get; init; } = true;

@@ -62,8 +62,8 @@ public static class RunningOrderCheck
                 var (start, end) = (StartOf(order, drink), EndOf(order, drink));
                 var late = settings.ReadyAt.TryGetValue(slug, out var at) ? at
                     : fresh.Ready > TimeSpan.FromMinutes(settings.Pace.HandsCleanMinutes) ? -fresh.Ready : TimeSpan.FromMinutes(-settings.Pace.HandsCleanMinutes);
-                var made = order.Blocks.Where(block => block.Kind is BlockKind.Batch && block.Prep == slug && block.End <= start).Select(block => block.End).DefaultIfEmpty(late).Max();
-                if (end > made + fresh.Best || start < made + fresh.Ready)
+                var made = order.Blocks.Where(block => block.Kind is BlockKind.Batch && block.Prep == slug).Select(block => block.End).Append(late);
+                if (!made.Any(at => end <= at + fresh.Best && start >= at + fresh.Ready))
                     yield return new(OrderRule.FreshWhenFilmed, drink.Name, ingredient.Name);
             }
     }
