@@ -1,0 +1,54 @@
+using System.IO.Compression;
+using Barshow.Data.Stores;
+using Barshow.Engine.Names;
+using Barshow.Engine.Publishing;
+using Barshow.Engine.Publishing.Packaging;
+using Barshow.Web.Desk;
+
+namespace Barshow.Web.Hosting;
+
+/// <summary>What a browser can download of an episode.</summary>
+internal static class EpisodeFiles
+{
+    private const string CallSheet = "call-sheet.html";
+
+    public static void Map(WebApplication app)
+    {
+        app.MapGet("/episodes/{slug}/package.zip", ZipAsync);
+        app.MapGet("/episodes/{slug}/" + CallSheet, CallSheetAsync);
+    }
+
+    private static async Task<IResult> ZipAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await MakeAsync(slug, episodes, bars, logs, plans, clock, cancel) is not { } package)
+            return Results.NotFound();
+        var file = new MemoryStream();
+        await using (var zip = await ZipArchive.CreateAsync(file, ZipArchiveMode.Create, leaveOpen: true, entryNameEncoding: null, cancel))
+        {
+            foreach (var part in package.Files)
+            {
+                await using var entry = await zip.CreateEntry(part.Path).OpenAsync(cancel);
+                await entry.WriteAsync(part.Bytes, cancel);
+            }
+        }
+
+        file.Position = 0;
+        return Results.File(file, "application/zip", $"{slug}.zip");
+    }
+
+    private static async Task<IResult> CallSheetAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel) =>
+        await MakeAsync(slug, episodes, bars, logs, plans, clock, cancel) is { } package && package.Files.FirstOrDefault(file => file.Path == CallSheet) is { } page
+            ? Results.Text(page.ReadText(), "text/html; charset=utf-8")
+            : Results.NotFound();
+
+    private static async Task<EpisodePackage?> MakeAsync(string name, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
+    {
+        if (!Slug.TryParse(name, out var slug) || await episodes.FindAsync(slug, cancel) is not { } stored)
+            return null;
+        var bar = await bars.LoadAsync(cancel);
+        var log = await logs.LoadAsync(cancel);
+        var plan = await plans.PlanAsync(stored.Value, bar, null, cancel);
+        var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+        return EpisodePackage.Make(EpisodeWork.Of(stored.Value, bar, log, today, plan).Results);
+    }
+}
