@@ -113,7 +113,7 @@ public sealed record EpisodeWork
             Ladder = BasketLadder.Of(viewer, [.. episode.Lineup.Select(drink => drink.Spec.Slug)]),
             Bottle = bottle,
             Claims = claims,
-            Pool = PoolGrid.Of(episode, viewer),
+            Pool = PoolGrid.Of(episode, bar, viewer),
             Featured = featured,
             Shoot = shoot,
             Chapters = chapters,

@@ -56,10 +56,11 @@ public sealed class BasketLadderTests
     public void The_pool_shows_shared_ingredients_first_and_what_dropping_a_single_use_saves()
     {
         var episode = Episode(Sour, Long, Minty);
-        var grid = PoolGrid.Of(episode, BasketPlanner.Plan(episode, Of(), DemandFor.Viewer));
+        var bar = Of();
+        var grid = PoolGrid.Of(episode, bar, BasketPlanner.Plan(episode, bar, DemandFor.Viewer));
 
-        Assert.Equal(["White rum 3", "Lime 2", "Soda water 1 saves 0.6", "Mint 1 saves 2", "White sugar 1", "Water 1"],
-            grid.Columns.Select(column => FormattableString.Invariant($"{column.Item.Name} {column.Drinks}{(column.Saves is { } saves ? $" saves {saves}" : "")}")));
-        Assert.Equal(["60 ml", "30 ml", "", "", "12.5 g", "12.5 ml"], grid.Rows[0].Cells.Select(cell => cell.ToString()));
+        Assert.Equal(["White rum 3", "Lime juice 2", "Sugar syrup 1", "Soda water 1 saves 0.6", "Mint 1 saves 2"],
+            grid.Columns.Select(column => FormattableString.Invariant($"{column.Name} {column.Drinks}{(column.Saves is { } saves ? $" saves {saves}" : "")}")));
+        Assert.Equal(["60 ml", "30 ml", "20 ml", "", ""], grid.Rows[0].Cells.Select(cell => string.Join(" + ", cell.Amounts)));
     }
 }
