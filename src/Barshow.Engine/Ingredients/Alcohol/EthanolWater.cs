@@ -58,7 +58,10 @@ public static partial class EthanolWater
     internal static double KilogramsPerCubicMetre(double massShare, double celsius)
     {
         var degrees = celsius - ReferenceCelsius;
-        var density = Polynomial(A, massShare) + degrees * Polynomial(B, degrees);
+        var density = Polynomial(A, massShare);
+        if (degrees == 0)
+            return density;
+        density += degrees * Polynomial(B, degrees);
         var power = 1.0;
         foreach (var row in C)
         {

@@ -32,21 +32,23 @@ public sealed record HeatBalance(Interval ToZeroMillilitres, Interval AtEquilibr
     /// <param name="strength">Alcohol by volume before ice, 0 to 1.</param>
     public static HeatBalance Of(double millilitres, double strength)
     {
-        var zero = MeltPerMillilitre(strength, 0);
-        var low = EquilibriumCelsiusOf(strength, HeatLow(strength));
-        var high = EquilibriumCelsiusOf(strength, HeatHigh(strength));
-        var melt = new Interval(Melt(strength, low, HeatLow(strength)), Melt(strength, high, HeatHigh(strength)));
+        var heat = HeatOf(strength);
+        var coldest = EquilibriumCelsiusOf(strength, heat.Low);
+        var warmest = EquilibriumCelsiusOf(strength, heat.High);
         return new(
-            new(millilitres * zero.Low, millilitres * zero.High),
-            new(millilitres * melt.Low, millilitres * melt.High),
-            new(Math.Min(low, high), Math.Max(low, high)));
+            new(millilitres * Melt(heat.Low, 0), millilitres * Melt(heat.High, 0)),
+            new(millilitres * Melt(heat.Low, coldest), millilitres * Melt(heat.High, warmest)),
+            new(Math.Min(coldest, warmest), Math.Max(coldest, warmest)));
     }
 
     /// <summary>Grams of melt for one millilitre of drink cooled from 20 °C: with the mean specific heat of its parts, and with the upper estimate.</summary>
     /// <param name="strength">Alcohol by volume before ice, 0 to 1.</param>
     /// <param name="toCelsius">The temperature reached, −30 to 20 °C.</param>
-    public static Interval MeltPerMillilitre(double strength, double toCelsius) =>
-        new(Melt(strength, toCelsius, HeatLow(strength)), Melt(strength, toCelsius, HeatHigh(strength)));
+    public static Interval MeltPerMillilitre(double strength, double toCelsius)
+    {
+        var heat = HeatOf(strength);
+        return new(Melt(heat.Low, toCelsius), Melt(heat.High, toCelsius));
+    }
 
     /// <summary>Where a mixture of ethanol and water begins to freeze, in degrees Celsius, to about 1 °C: between the rounded points of a table up to 50 %.</summary>
     /// <param name="strength">Alcohol by volume, 0 to 1; above 0.5 the value for 0.5 is given, which is not cold enough.</param>
@@ -57,17 +59,19 @@ public sealed record HeatBalance(Interval ToZeroMillilitres, Interval AtEquilibr
         return FreezingByTenPercent[below] + (steps - below) * (FreezingByTenPercent[below + 1] - FreezingByTenPercent[below]);
     }
 
-    private static double HeatLow(double strength)
+    // Joules that warm one millilitre by one degree.
+    private static Interval HeatOf(double strength)
     {
-        var share = EthanolByMass(strength);
-        return share * EthanolHeat + (1 - share) * WaterHeat;
+        if (strength <= 0)
+            return Interval.At(WaterHeat * EthanolWater.GramsPerMillilitre(default));
+        var byVolume = Strength.FromPercent(strength * 100);
+        var (share, grams) = (EthanolWater.MassShareOf(byVolume), EthanolWater.GramsPerMillilitre(byVolume));
+        var mean = share * EthanolHeat + (1 - share) * WaterHeat;
+        return new(grams * mean, grams * MixtureHeat);
     }
 
-    private static double HeatHigh(double strength) => strength > 0 ? MixtureHeat : WaterHeat;
-
     // The melt is cooled below 0 °C with the drink.
-    private static double Melt(double strength, double toCelsius, double heat) =>
-        GramsPerMillilitre(strength) * heat * (StartCelsius - toCelsius) / (Fusion + WaterHeat * Math.Min(toCelsius, 0));
+    private static double Melt(double heat, double toCelsius) => heat * (StartCelsius - toCelsius) / (Fusion + WaterHeat * Math.Min(toCelsius, 0));
 
     private static double EquilibriumCelsiusOf(double strength, double heat)
     {
@@ -76,7 +80,7 @@ public sealed record HeatBalance(Interval ToZeroMillilitres, Interval AtEquilibr
         for (var i = 0; i < 50; i++)
         {
             var middle = (cold + warm) / 2;
-            if (FreezingCelsius(strength / (1 + Melt(strength, middle, heat))) < middle)
+            if (FreezingCelsius(strength / (1 + Melt(heat, middle))) < middle)
                 warm = middle;
             else
                 cold = middle;
@@ -84,8 +88,4 @@ public sealed record HeatBalance(Interval ToZeroMillilitres, Interval AtEquilibr
 
         return (cold + warm) / 2;
     }
-
-    private static double GramsPerMillilitre(double strength) => EthanolWater.GramsPerMillilitre(Strength.FromPercent(strength * 100));
-
-    private static double EthanolByMass(double strength) => EthanolWater.MassShareOf(Strength.FromPercent(strength * 100));
 }
