@@ -1,5 +1,9 @@
+using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Measures;
+using Barshow.Engine.Names;
+using Barshow.Engine.Planning;
+using Barshow.Engine.Planning.Baskets;
 using Barshow.Engine.Specs;
 using Barshow.Engine.Specs.Analysis;
 
@@ -8,6 +12,8 @@ namespace Barshow.Data.Tests.Stock;
 /// <summary>What the engines say of the stocked drinks: a newcomer opens a library in which nothing needs mending.</summary>
 public class StockedDrinkAnalysisTests
 {
+    private static readonly Bar Bar = new(DemoData.Read<House>("demo/house.json"), DemoData.Shelf, DemoData.Kit);
+
     public static TheoryData<string> Names => [.. DemoData.Drinks.Select(drink => drink.Slug.Text)];
 
     [Theory, MemberData(nameof(Names))]
@@ -21,6 +27,20 @@ public class StockedDrinkAnalysisTests
 
     [Theory, MemberData(nameof(Names))]
     public void What_is_in_a_stocked_drink_is_known(string slug) => Assert.Empty(Analyse(DemoData.Drink(slug)).Unknown);
+
+    [Theory, MemberData(nameof(Names))]
+    public void All_that_a_stocked_drink_takes_can_be_bought_at_a_price(string slug)
+    {
+        var episode = new Episode { Slug = Slug.Of("one drink"), Title = "One drink", Lineup = [new() { Spec = DemoData.Drink(slug) }] };
+
+        foreach (var demandFor in Enum.GetValues<DemandFor>())
+        {
+            var basket = BasketPlanner.Plan(episode, Bar, demandFor);
+
+            Assert.DoesNotContain(basket.Findings, finding => finding.Severity is Severity.Stop or Severity.Fix);
+            Assert.Empty(basket.Unpriced.Where(item => item.Ingredient is not { Staple: true }).Select(item => item.Name));
+        }
+    }
 
     [Fact]
     public void A_drink_of_the_alcohol_free_family_holds_none() =>
