@@ -34,4 +34,8 @@ public static partial class FindingCatalogue
     /// <summary>A number that is read as it stands and may have been meant otherwise.</summary>
     public static FindingKind AmountDoubtful { get; } = new("amount-doubtful", Severity.Fix,
         "The number is read as it stands, but another is likely to be meant: 11/2 for 1½, 5-3 for 3-5.");
+
+    /// <summary>No pours with the jiggers at hand make the amount.</summary>
+    public static FindingKind OutOfJiggersReach { get; } = new("out-of-jiggers-reach", Severity.Fix,
+        "No pours with the jiggers of the kit come within the smaller of 1 ml and 3 % of the amount.");
 }

@@ -33,6 +33,13 @@ public sealed record PourableGrid
     /// <summary>Whether a millilitre side can be poured.</summary>
     public bool ShowsMillilitres(Measure measure) => OnSteps(measure.Low) && OnSteps(measure.High);
 
+    /// <summary>Whether an amount of millilitres lies on the grid and has ounces, or half teaspoons, that agree with it.</summary>
+    public bool IsSpeakable(Rational millilitres)
+    {
+        var measure = Measure.Of(millilitres, Unit.Millilitre);
+        return ShowsMillilitres(measure) && ShowsOunces(OuncesFor(measure));
+    }
+
     /// <summary>The ounces, or half teaspoons, nearest to a metric measure.</summary>
     public Measure OuncesFor(Measure metric, BarSizes? sizes = null)
     {

@@ -78,6 +78,9 @@ internal enum Role
     /// <summary>"in", taken for "and" between a number and "a half".</summary>
     In = 1 << 23,
 
+    /// <summary>"over" between the numbers of a fraction.</summary>
+    Over = 1 << 25,
+
     /// <summary>How a name is, not what it is: "fresh", "large". It may stand in a name and never is one.</summary>
     Quality = 1 << 24,
 }

@@ -28,6 +28,7 @@ internal static partial class Lexicon
         Play(Role.Label, "garnish garnishes rim decoration");
         Play(Role.Plus, "plus");
         Play(Role.From, "from");
+        Play(Role.Over, "over");
         Play(Role.Quality, "fresh freshly good ripe organic unwaxed cold chilled finely thinly lightly gently fine whole pressed squeezed");
 
         void Play(Role role, string spellings) => Add(words, spellings, lexeme => lexeme with { Role = lexeme.Role | role });

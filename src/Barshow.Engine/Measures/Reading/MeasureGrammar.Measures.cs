@@ -3,9 +3,9 @@ namespace Barshow.Engine.Measures.Reading;
 /// <content>Amounts with their units.</content>
 internal sealed partial class MeasureGrammar
 {
-    // Beyond any vessel at a bar: the largest keg holds some 60 litres.
-    private static readonly Rational MostMillilitres = 200_000;
-    private static readonly Rational MostGrams = 200_000;
+    // Beyond any vessel at a bar: the largest keg holds some 60 litres, a barrel 200 to 300.
+    private static readonly Rational MostMillilitres = 400_000;
+    private static readonly Rational MostGrams = 400_000;
     private static readonly Rational MostThings = 10_000;
 
     /// <summary>measure = [ about ] [ manner ] ( number [ range ] [ manner ] [ unit ] | unit alone ) [ "and a half" ] [ range ] [ sum ].</summary>
@@ -175,6 +175,12 @@ internal sealed partial class MeasureGrammar
             var article = run[of].Has(Role.Article) || of > i && run[of].Lexeme is { Cardinal: 1 } ? of + 1 : of;
             if (article > i && UnitAt(article, true, out unit) is var shared and > 0)
                 return shared;
+            if (article > i && run[article].Has(Role.Manner) && UnitAt(article + 1, true, out unit) is var sharedManner and > 0)
+            {
+                (measure.MannerFrom, measure.MannerTo) = (article, article + 1);
+                return sharedManner;
+            }
+
             if (article > of)
             {
                 unit = default;

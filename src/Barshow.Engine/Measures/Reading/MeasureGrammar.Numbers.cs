@@ -106,7 +106,7 @@ internal sealed partial class MeasureGrammar
         var isApostrophe = run[i].Kind == TokenKind.Mark && run[i].Mark is '\'' or '’' && run.Touches(i) && run.Touches(i + 1);
         var at = isApostrophe ? i + 1 : i;
         ref readonly var group = ref run[at];
-        if (group.Kind != TokenKind.Digits || group.Length != 3)
+        if (group.Kind != TokenKind.Digits || group.Length != 3 || run[at + 1].Is('/'))
             return -1;
         return isApostrophe || run.TextOf(group) is "000" || run.Text[group.Start - 1] is '\u00A0' or '\u2009' or '\u202F' ? at : -1;
     }
@@ -333,7 +333,7 @@ internal sealed partial class MeasureGrammar
             return next;
         }
 
-        if (upper > MostOver || value > MostOver)
+        if (upper > MostWhole || value > MostOver)
         {
             number.Flaw = Flaw.TooMuch;
             return next;
@@ -395,6 +395,12 @@ internal sealed partial class MeasureGrammar
         number.Value = new(value);
         if (value == 0 && !run[next].Has(Role.Point))
             number.Flaw = Flaw.Nought;
+        if (Overs(next, value, out var over) is var afterOver and > 0)
+        {
+            (number.Value, number.IsShare) = (over, over < Rational.One);
+            return afterOver;
+        }
+
         return run[next].Has(Role.Point) ? PointFigures(next + 1, value, ref number) : SharesAfter(next, ref number);
     }
 
@@ -456,7 +462,7 @@ internal sealed partial class MeasureGrammar
         while (words < 24)
         {
             var at = words > 0 && run[next].Is('-') && run.Touches(next) && run.Touches(next + 1) ? next + 1 : next;
-            if (words > 0 && run[at].Has(Role.And) && (group >= 100 || (value > 0 && group == 0)) && run[at + 1].Lexeme?.Cardinal is < 100 and not 12)
+            if (words > 0 && run[at].Has(Role.And) && last >= 100 && last % 100 == 0 && run[at + 1].Lexeme is { Cardinal: < 100, Word: not "dozen" } && ShareAt(at + 2) < 0)
                 at++;
             var lexeme = run[at].Lexeme;
             if (lexeme?.Cardinal is { } small && (lexeme.Role & Role.Vague) == 0)
@@ -569,6 +575,10 @@ internal sealed partial class MeasureGrammar
             part.Value = new Rational(Digits(at)) * run[sharesAt].Lexeme!.Share!.Value;
             end = sharesAt + 1;
         }
+        else if (run[at].Lexeme?.Cardinal is not null && Cardinal(at, out var upper, ref part) is var overAt and > 0 && Overs(overAt, upper, out part.Value) is var afterOver and > 0)
+        {
+            end = afterOver;
+        }
         else
         {
             end = Fraction(at, ref part);
@@ -580,6 +590,20 @@ internal sealed partial class MeasureGrammar
         number.Repaired |= isIn;
         number.IsShare = true;
         return end;
+    }
+
+    // "seven over forty-eight".
+    private int Overs(int i, long upper, out Rational value)
+    {
+        value = default;
+        if (!run[i].Has(Role.Over) || upper > MostWhole)
+            return -1;
+        var ignored = default(NumberRead);
+        var next = Cardinal(i + 1, out var lower, ref ignored);
+        if (next < 0 || lower is 0 or > MostOver)
+            return -1;
+        value = new(upper, lower);
+        return next;
     }
 
     private int ShareAt(int i)
@@ -667,7 +691,7 @@ internal sealed partial class MeasureGrammar
     // A misspelt number word is only looked for where a unit follows it.
     private int MisspeltNumber(int i, ref NumberRead number)
     {
-        if (run[i].Kind != TokenKind.Word || run[i + 1].Lexeme is not { } after || !(after.IsStrongUnit || after.Share is not null || (after.Role & Role.And) != 0 && run[i + 2].Has(Role.Article)))
+        if (!mends || run[i].Kind != TokenKind.Word || run[i + 1].Lexeme is not { } after || !(after.IsStrongUnit || after.Share is not null || (after.Role & Role.And) != 0 && run[i + 2].Has(Role.Article)))
             return -1;
         if (!Lexicon.TryNearestNumber(run.TextOf(run[i]), out var meant))
             return -1;

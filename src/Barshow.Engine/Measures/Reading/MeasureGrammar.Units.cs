@@ -42,14 +42,14 @@ internal sealed partial class MeasureGrammar
             unit.Other = lexeme.OtherUnit;
             unit.Use = lexeme.UnitUse;
             unit.Repaired = (lexeme.UnitUse & UnitUse.Misspelt) != 0;
-            if (unit.Repaired && !afterNumber)
+            if (unit.Repaired && !(afterNumber && mends))
                 return -1;
             if (lexeme.Word == "t" && run.TextOf(word)[0] == 'T')
                 (unit.Unit, unit.Other) = (Unit.Tablespoon, Unit.Teaspoon);
             return AfterUnit(i + 1, ref unit);
         }
 
-        return afterNumber ? MisspeltUnit(i, ref unit) : -1;
+        return afterNumber && mends ? MisspeltUnit(i, ref unit) : -1;
     }
 
     // "0z", a figure nought for the letter: after "2 " or glued to it in "20z".

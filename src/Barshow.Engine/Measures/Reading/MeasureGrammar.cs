@@ -2,7 +2,9 @@ namespace Barshow.Engine.Measures.Reading;
 
 /// <summary>The grammar of amounts, shared by the line reader and the finder. One rule, one method; each says where it stopped, as the index of the next token.</summary>
 /// <remarks>The grammar is written out in tests/specs/reading-measures.md. Every rule looks a bounded number of tokens ahead, so the whole is linear.</remarks>
-internal sealed partial class MeasureGrammar(TokenRun run)
+/// <param name="run">The tokens.</param>
+/// <param name="mends">Whether misspelt units and numbers are read as a person would: in a line, not in running speech.</param>
+internal sealed partial class MeasureGrammar(TokenRun run, bool mends = true)
 {
     // More figures than these fit no amount at a bar; within them no sum or conversion can leave 64 bits.
     private const int MostFigures = 15;

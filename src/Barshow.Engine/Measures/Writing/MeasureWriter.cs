@@ -57,7 +57,7 @@ public static class MeasureWriter
     private static string RangeMark(Rational low, bool ascii) => ascii && low.IsWhole ? " to " : ascii ? "-" : "–";
 
     private static string Number(Rational value, Unit? unit, bool ascii) =>
-        unit is { IsDecimal: true } ? WrittenNumber.Decimal(value, ascii) : WrittenNumber.Mixed(value, ascii);
+        unit is { IsDecimal: true } || !WrittenNumber.IsUsualFraction(value) ? WrittenNumber.Decimal(value, ascii) : WrittenNumber.Mixed(value, ascii);
 
     private static string? Said(Measure measure)
     {
@@ -73,7 +73,7 @@ public static class MeasureWriter
         if (unit is null)
             return SaidNumber(value);
         var whole = value.Floor;
-        if (whole > 0 || value == Rational.Zero)
+        if (whole > 0 || value == Rational.Zero || !WrittenNumber.IsUsualFraction(value))
             return $"{SaidNumber(value)} {(value == Rational.One ? unit.Spoken : unit.SpokenMany)}";
         var article = unit.TakesAn ? "an" : "a";
         return value == new Rational(1, 2)
@@ -87,11 +87,11 @@ public static class MeasureWriter
         var rest = value - new Rational(whole);
         if (rest == Rational.Zero)
             return SpokenNumber.Whole(whole);
-        if (rest.Denominator > 99 || (rest.Denominator is 10 or 20 or 50 or 25 or 40))
-            return SaidDecimal(value) ?? Joined();
-        return Joined();
-
-        string Joined() => whole == 0
+        if (!WrittenNumber.IsUsualFraction(value) && SaidDecimal(value) is { } point)
+            return point;
+        if (!SpokenNumber.HasShare(rest.Denominator))
+            return $"{SpokenNumber.Whole(value.Numerator)} over {SpokenNumber.Whole(value.Denominator)}";
+        return whole == 0
             ? SpokenNumber.Fraction(rest, article: false)
             : $"{SpokenNumber.Whole(whole)} and {SpokenNumber.Fraction(rest, article: true)}";
     }

@@ -16,11 +16,8 @@ public static class SpokenNumber
     private static readonly (long Size, string Name)[] Scales =
         [(1_000_000_000_000, "trillion"), (1_000_000_000, "billion"), (1_000_000, "million"), (1000, "thousand")];
 
-    private static readonly string[] OrdinalBelowTwenty =
-    [
-        "", "", "", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth",
-        "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth", "eighteenth", "nineteenth",
-    ];
+    private static readonly string[] OrdinalBelowThirteen =
+        ["", "", "", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"];
 
     /// <summary>A whole number in words.</summary>
     /// <param name="number">From 0 up to, not including, a thousand trillion.</param>
@@ -51,29 +48,31 @@ public static class SpokenNumber
         return said.ToString();
     }
 
-    /// <summary>What follows a whole number when it is said, or stands alone: "half", "three quarters", "seven thirty-seconds", "three over two hundred".</summary>
+    /// <summary>Whether a share of that many parts has a name people use: half, third, quarter ... twelfth, sixteenth, twentieth.</summary>
+    internal static bool HasShare(long parts) => ShareOf(parts) is not null;
+
+    /// <summary>What follows a whole number when it is said, or stands alone: "half", "three quarters", "three over forty-eight".</summary>
     /// <param name="fraction">Above 0 and below 1.</param>
-    /// <param name="article">Whether a single share is said with its article: "a quarter" rather than "one quarter".</param>
+    /// <param name="article">Whether a single share is said with its article: "a quarter" rather than "quarter".</param>
     internal static string Fraction(Rational fraction, bool article)
     {
         var (upper, lower) = (fraction.Numerator, fraction.Denominator);
-        var share = lower switch
-        {
-            2 => "half",
-            4 => "quarter",
-            < 20 => OrdinalBelowTwenty[lower],
-            < 100 when lower % 10 == 0 => Tens[lower / 10][..^1] + "ieth",
-            < 100 => $"{Tens[lower / 10]}-{OrdinalBelowHundred(lower % 10)}",
-            _ => null,
-        };
-        if (share is null)
+        if (ShareOf(lower) is not { } share)
             return $"{Whole(upper)} over {Whole(lower)}";
         if (upper > 1)
             return $"{Whole(upper)} {share}s";
-        return article ? $"{(lower is 8 or 11 or 18 or (>= 80 and < 90) ? "an" : "a")} {share}" : share;
+        return article ? $"{(lower is 8 or 11 ? "an" : "a")} {share}" : share;
     }
 
-    private static string OrdinalBelowHundred(long digit) => digit switch { 1 => "first", 2 => "second", _ => OrdinalBelowTwenty[digit] };
+    private static string? ShareOf(long parts) => parts switch
+    {
+        2 => "half",
+        4 => "quarter",
+        >= 3 and <= 12 => OrdinalBelowThirteen[parts],
+        16 => "sixteenth",
+        20 => "twentieth",
+        _ => null,
+    };
 
     private static string BelowHundred(long number) =>
         number < 20 ? BelowTwenty[number]

@@ -18,6 +18,9 @@ internal static class WrittenNumber
         return whole == 0 ? rest.ToString() : $"{wholeText} {rest}";
     }
 
+    /// <summary>Whether people write it as a fraction: quarters, thirds, eighths and their like, and not hundredths.</summary>
+    public static bool IsUsualFraction(Rational value) => value.Denominator is 1 or 2 or 3 or 4 or 5 or 6 or 7 or 8 or 9 or 12 or 16 or 24 or 32 or 48 or 64;
+
     /// <summary>A decimal number where one says it exactly ("22.5"), else a mixed number.</summary>
     public static string Decimal(Rational value, bool ascii) =>
         DecimalOf(value) is { } exact ? exact.ToString("0.############", CultureInfo.InvariantCulture) : Mixed(value, ascii);
