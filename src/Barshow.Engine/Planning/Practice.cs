@@ -6,7 +6,7 @@ namespace Barshow.Engine.Planning;
 /// <summary>Figures used where a spec or an ingredient leaves one open. All are common practice, no source, unless a source is named.</summary>
 public static class Practice
 {
-    /// <summary>Millilitres of a top or fill that states no amount: what an ordinary highball takes.</summary>
+    /// <summary>Millilitres of a top or fill that states no amount, where the glass is not known: what an ordinary highball takes.</summary>
     public const double TopMillilitres = 90;
 
     /// <summary>Millilitres of a rinse; most of it is thrown out, but all of it is bought.</summary>
@@ -18,6 +18,9 @@ public static class Practice
     /// <summary>Millilitres of a squeeze: what one wedge of lemon gives (USDA SR 26, NDB 09152, 5.9 g a wedge, fully pressed).</summary>
     public const double SqueezeMillilitres = 5;
 
+    /// <summary>Grams planned for a coffee bean, a clove or a star of anise.</summary>
+    public const double SmallPieceGrams = 1;
+
     /// <summary>Grams in a pinch.</summary>
     public const double PinchGrams = 0.3;
 
@@ -26,9 +29,6 @@ public static class Practice
 
     /// <summary>Millilitres of a drink whose spec is given in parts, before ice.</summary>
     public const double PartsMillilitres = 90;
-
-    /// <summary>Millilitres that one gram of dissolved sugar adds to a syrup; follows from the density of sucrose solutions, from memory.</summary>
-    public const double DissolvedSugarMillilitresPerGram = 0.62;
 
     /// <summary>Millilitres of white or yolk in one egg; a large egg's white is 32.1 ml (USDA SR 26, NDB 01124).</summary>
     public const double EggMillilitres = 30;

@@ -38,6 +38,7 @@ public static class CommandLine
         ReadVerb.AddTo(root);
         ServeVerb.AddTo(root);
         PackageVerb.AddTo(root);
+        PlanVerb.AddTo(root);
         ExportVerb.AddTo(root);
         ImportVerb.AddTo(root);
         BackupVerb.AddTo(root);

@@ -174,6 +174,7 @@ public sealed class LineupPlannerTests
         return rule switch
         {
             RequirementKind.Count => question,
+            RequirementKind.Alike => question with { Catalogue = [RumSour, RumSour with { Slug = S("daily-sour"), Name = "Daily sour" }, LongRum, MintSour] },
             RequirementKind.Bottle => question with { Catalogue = [RumSour, MintSour, LongRum, Cooler] },
             RequirementKind.MustHave => question with { MustHave = [S("bitter-rum")] },
             RequirementKind.LeaveOut => question with { LeaveOut = [S("long-rum")] },

@@ -1,4 +1,5 @@
 using Barshow.Engine.Ingredients;
+using Barshow.Engine.Ingredients.Solutions;
 using Barshow.Engine.Measures;
 
 namespace Barshow.Engine.Planning.Baskets;
@@ -18,7 +19,7 @@ internal static class Conversion
     {
         if (quantity.Amount == 0)
             return 0;
-        var density = ingredient.Composition.DensityGramsPerMillilitre is > 0 and var known ? known : (double?)null;
+        var density = ingredient.Composition.DensityGramsPerMillilitre is > 0 and var known ? known : LooseDensity(ingredient.Kind);
         var millilitresEach = ingredient.Produce?.JuiceMillilitres is > 0 and var juice ? juice
             : ingredient.Kind is IngredientKind.Egg ? Practice.EggMillilitres : (double?)null;
         return (quantity.Kind, kind) switch
@@ -30,9 +31,27 @@ internal static class Conversion
             (QuantityKind.Millilitres, QuantityKind.Pieces) => quantity.Amount / millilitresEach,
             (QuantityKind.Pieces, QuantityKind.Millilitres) when ContainerOf(quantity.Cut, ingredient) is { } each => quantity.Amount * each,
             (QuantityKind.Pieces, QuantityKind.Millilitres) => quantity.Amount / PiecesPerWhole(ingredient, quantity.Cut) * millilitresEach,
+            (QuantityKind.Pieces, QuantityKind.Grams) => quantity.Amount / PiecesPerWhole(ingredient, quantity.Cut) * GramsEach(ingredient),
+            (QuantityKind.Grams, QuantityKind.Pieces) => quantity.Amount / GramsEach(ingredient),
             _ => null,
         };
     }
+
+    // Spoons of sugar and salt: granulated sugar as the nutrient database has it; salt 1.2 g/ml, common practice, no source.
+    private static double? LooseDensity(IngredientKind kind) => kind switch
+    {
+        IngredientKind.Sugar => SugarSolution.GranulatedGramsPerMillilitre,
+        IngredientKind.Salt => 1.2,
+        _ => null,
+    };
+
+    // Produce that is sold by weight: one whole is the smallest pack, as its cuts are counted. A bean, a clove or a star of anise weighs no more than a gram.
+    private static double? GramsEach(Ingredient ingredient) => ingredient switch
+    {
+        { Produce.Cuts.Count: > 0 } => ingredient.Packs.Select(pack => pack.Holds.Unit?.Grams is { } grams && pack.Holds.Middle is { } middle ? (middle * grams).ToDouble() : 0).Where(grams => grams > 0).Select(grams => (double?)grams).Min(),
+        { Kind: IngredientKind.Spice or IngredientKind.Other } => Practice.SmallPieceGrams,
+        _ => null,
+    };
 
     /// <summary>What a measure of an ingredient counts, in its own unit; null for one without an amount.</summary>
     public static Quantity? QuantityOf(Measure measure, BarSizes sizes, Convention convention)

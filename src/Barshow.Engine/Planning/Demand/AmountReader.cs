@@ -3,6 +3,7 @@ using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Specs;
+using Barshow.Engine.Specs.Analysis;
 
 namespace Barshow.Engine.Planning.Demand;
 
@@ -81,7 +82,7 @@ internal sealed class AmountReader
     {
         double? assumed = open switch
         {
-            OpenMeasure.Top or OpenMeasure.Fill => Practice.TopMillilitres,
+            OpenMeasure.Top or OpenMeasure.Fill => ToTheWashLine() ?? Practice.TopMillilitres,
             OpenMeasure.Rinse => Practice.RinseMillilitres,
             OpenMeasure.Float => Practice.FloatMillilitres,
             OpenMeasure.Splash => _bar.House.BarSizes.Splash.ToDouble(),
@@ -93,6 +94,15 @@ internal sealed class AmountReader
         if (open is OpenMeasure.Squeeze && ingredient?.Kind is IngredientKind.Fruit)
             return new(Quantity.Pieces(1, Unit.Wedge));
         return Poured(millilitres, ingredient, _bar.Ingredients) with { Findings = [PlanningFindings.OpenAmountAssumed(_spec, line, open, millilitres)] };
+    }
+
+    // What an open top comes to in the drink's own glass, up to the next 5 ml; null where the glass is not known.
+    private double? ToTheWashLine()
+    {
+        if (_spec.Lines.Count(line => line.Planned is { HasAmount: false, Open: OpenMeasure.Top or OpenMeasure.Fill }) != 1)
+            return null;
+        var analysis = DrinkAnalyser.Analyse(_spec, new AnalysisSetting(_bar.Ingredients, _bar.Kit) { Convention = _convention, Sizes = _bar.House.BarSizes });
+        return analysis.WashLine is not null && analysis.ToppedMillilitres.Middle > 0 ? Math.Ceiling(analysis.ToppedMillilitres.Middle / 5) * 5 : null;
     }
 
     private static QuantityKind KindOf(Ingredient? ingredient) => ingredient?.Kind switch

@@ -1,6 +1,7 @@
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
+using Barshow.Engine.Ingredients.Preps;
 using Barshow.Engine.Names;
 using Barshow.Engine.Specs;
 
@@ -118,7 +119,7 @@ public sealed class DemandPlanner
             return;
         }
 
-        var yield = PrepYield.Millilitres(ingredient, prep, _bar, _episode.Convention);
+        var yield = HousePrepYield.Of(ingredient, _bar.Ingredients, _episode.Convention, _bar.House.BarSizes).Millilitres;
         if (yield is not > 0)
         {
             Say(PlanningFindings.PrepYieldUnknown(ingredient));

@@ -41,6 +41,9 @@ internal sealed partial class CandidateBook
     /// <summary>House preps with their hands-on minutes.</summary>
     public IReadOnlyList<(Ingredient Prep, int Minutes)> Preps { get; private set; } = [];
 
+    /// <summary>Pairs of candidates that are one drink under two names.</summary>
+    public IReadOnlyList<(int First, int Second)> Alike { get; private set; } = [];
+
     /// <summary>Whether every pack of every candidate has a price; else costs count packs.</summary>
     public bool Priced { get; private set; }
 
@@ -76,6 +79,7 @@ internal sealed partial class CandidateBook
         book.Features = [.. book._features.OrderBy(feature => feature.Value).Select(feature => feature.Key)];
         book.IsFamily = [.. book.Features.Select(feature => feature.StartsWith("family: ", StringComparison.Ordinal))];
         book.Preps = [.. book._preps.Select(prep => (prep, Math.Max(1, (int)Math.Ceiling(prep.Prep!.HandsOn.TotalMinutes))))];
+        book.Alike = question.NoTwoAlike ? AlikeDrinks.Pairs([.. book.Candidates.Select(candidate => candidate.Spec)], question.Bar.Ingredients) : [];
         book.SetBottles();
         book.DropWhatCannotBeChecked();
         return book;
@@ -109,10 +113,13 @@ internal sealed partial class CandidateBook
     private IReadOnlyList<Thing> ThingsOf(IReadOnlyList<Draft> drafts)
     {
         var bought = drafts.SelectMany(draft => draft.Needs).GroupBy(need => need.Slug).OrderBy(group => group.Key).Select(group => (Needs: group.ToList(), Buying: BuyingOf([.. group]))).ToList();
-        var unpriced = bought.Where(thing => thing.Buying is null || thing.Buying.Packs.Any(pack => pack.Pack.Price is null)).Select(thing => thing.Needs[0].Name).ToList();
+        // What only drinks ruled out would need is no reason to plan without prices.
+        var open = drafts.Where(draft => !Requirements.Any(requirement => IsBroken(requirement, draft))).SelectMany(draft => draft.Needs).Select(need => need.Slug).ToHashSet();
+        var unpriced = bought.Where(thing => open.Contains(thing.Needs[0].Slug)).Where(thing => thing.Buying is null || thing.Buying.Packs.Any(pack => pack.Pack.Price is null)).Select(thing => thing.Needs[0].Name).ToList();
         Priced = unpriced.Count == 0;
         if (!Priced)
             _findings.Add(PlanningFindings.PlannedByCount(unpriced));
+        // Where prices count, a thing that cannot be chosen may stay without one.
         return [.. bought.Select((thing, place) => ThingOf(place, thing.Needs, Priced ? thing.Buying : WithoutPrices(thing.Buying)))];
     }
 

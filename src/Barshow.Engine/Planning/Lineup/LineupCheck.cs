@@ -36,6 +36,7 @@ public static class LineupCheck
     private static bool Keeps(LineupQuestion question, Requirement requirement, IReadOnlyList<Spec> specs, Basket basket) => requirement.Kind switch
     {
         RequirementKind.Count => specs.Count == question.Count && specs.Select(spec => spec.Slug).Distinct().Count() == specs.Count,
+        RequirementKind.Alike => AlikeDrinks.Pairs(specs, question.Bar.Ingredients).Count == 0,
         RequirementKind.MustHave => specs.Any(spec => spec.Slug == requirement.Subject),
         RequirementKind.LeaveOut => specs.All(spec => spec.Slug != requirement.Subject),
         RequirementKind.Without => basket.Items.Concat(basket.AtHome).All(item => item.Slug != requirement.Subject)

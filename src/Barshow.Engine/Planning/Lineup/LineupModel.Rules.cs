@@ -52,6 +52,19 @@ internal sealed partial class LineupModel
 
     private void ChooseSoMany() => Keep(RequirementKind.Count, LinearExpr.Sum(OpenDrinks), _book.Count, _book.Count, always: _switches ? LinearExpr.Sum(OpenDrinks) <= _book.Count : null);
 
+    /// <summary>Of two drinks that are one under two names, one at most.</summary>
+    private void ChooseNoDrinkTwice()
+    {
+        foreach (var (_, place) in Asked(RequirementKind.Alike))
+        {
+            foreach (var (first, second) in _book.Alike)
+            {
+                if (_chosen[first] is { } one && _chosen[second] is { } other)
+                    Keep(place, one + other, 0, 1);
+            }
+        }
+    }
+
     private void KeepMustHaves()
     {
         foreach (var (requirement, place) in Asked(RequirementKind.MustHave))

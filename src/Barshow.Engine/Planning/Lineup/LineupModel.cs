@@ -72,6 +72,7 @@ internal sealed partial class LineupModel
     {
         BuyWhatIsPoured();
         ChooseSoMany();
+        ChooseNoDrinkTwice();
         KeepMustHaves();
         LeaveOutWhatBreaksARequirement();
         CapFamilies();

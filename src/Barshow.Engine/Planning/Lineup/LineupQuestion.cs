@@ -63,6 +63,9 @@ public sealed record LineupQuestion
     /// <summary>Whether a drink may pour the bottle in place of its base, where its spec allows that.</summary>
     public bool BaseSwaps { get; init; }
 
+    /// <summary>Whether a drink may be in once only, whatever it is called: two that the featured log would take for the same drink are not both chosen.</summary>
+    public bool NoTwoAlike { get; init; } = true;
+
     /// <summary>Whether one bottle must carry the viewer's lineup, each drink once.</summary>
     public bool OneBottleAtHome { get; init; } = true;
 

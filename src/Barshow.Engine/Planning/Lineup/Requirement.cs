@@ -8,6 +8,9 @@ public enum RequirementKind
     /// <summary>How many drinks.</summary>
     Count,
 
+    /// <summary>No drink twice under two names.</summary>
+    Alike,
+
     /// <summary>The bottle in every drink.</summary>
     Bottle,
 
@@ -62,6 +65,7 @@ public sealed record Requirement(RequirementKind Kind, string Words, Slug Subjec
     public string Relaxed => Kind switch
     {
         RequirementKind.Count => "Ask for at least one drink and for no more than the catalogue can give.",
+        RequirementKind.Alike => "Let one drink be in twice under two names.",
         RequirementKind.Bottle => "Let a drink go without the bottle, or allow base swaps.",
         RequirementKind.MustHave => $"Let {Subject} go.",
         RequirementKind.LeaveOut => $"Allow {Subject}.",
@@ -88,6 +92,8 @@ public sealed record Requirement(RequirementKind Kind, string Words, Slug Subjec
     private static IEnumerable<Requirement> All(LineupQuestion question)
     {
         yield return new(RequirementKind.Count, PlanningFindings.Count(question.Count, "drink"));
+        if (question.NoTwoAlike)
+            yield return new(RequirementKind.Alike, "no drink twice under two names");
         foreach (var slug in question.MustHave.Distinct())
             yield return new(RequirementKind.MustHave, $"{slug} is in", slug);
         foreach (var slug in question.LeaveOut.Distinct())
