@@ -99,6 +99,10 @@ public static partial class FindingCatalogue
     public static FindingKind TastingLoadUnknown { get; } = new("tasting-load-unknown", Severity.Note,
         "The strength of an ingredient is not known, so the tasting load may be higher than shown.");
 
+    /// <summary>Two neighbours in viewer order are alike.</summary>
+    public static FindingKind NeighboursAlike { get; } = new("neighbours-alike", Severity.Note,
+        "Two drinks that follow one another for viewers share method and glass, or a family, in every order.");
+
     /// <summary>What was poured differs from the spec.</summary>
     public static FindingKind PouredDiffers { get; } = new("poured-differs", Severity.Fix,
         "An amount that was poured in the good take differs from the spec's.");

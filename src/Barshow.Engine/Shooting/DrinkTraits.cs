@@ -2,39 +2,35 @@ using Barshow.Engine.Episodes;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Specs;
+using Barshow.Engine.Specs.Analysis;
 
 namespace Barshow.Engine.Shooting;
 
-/// <summary>What of a drink matters to a shoot day's order: how strong, how sweet, how lasting on the palate.</summary>
-/// <param name="Millilitres">What is poured, before ice.</param>
-/// <param name="EthanolMillilitres">Pure alcohol in it.</param>
-/// <param name="SugarGrams">Sugar in it.</param>
+/// <summary>What of a drink matters to the palate and to the count of what is tasted.</summary>
+/// <param name="StrengthPercent">Strength as served, in whole percent.</param>
+/// <param name="SugarPer100">Sugar as served, in whole grams to 100 ml.</param>
 /// <param name="Lingers">Whether salt, chilli or smoke in it dulls what is tasted after it.</param>
-internal sealed record DrinkTraits(double Millilitres, double EthanolMillilitres, double SugarGrams, bool Lingers)
+/// <param name="EthanolMillilitres">Pure alcohol in the whole drink.</param>
+/// <param name="ServedMillilitres">The whole drink as served, without ice.</param>
+internal sealed record DrinkTraits(int StrengthPercent, int SugarPer100, bool Lingers, double EthanolMillilitres, double ServedMillilitres)
 {
-    /// <summary>Strength before ice, in whole percent.</summary>
-    public int StrengthPercent => Millilitres > 0 ? (int)Math.Round(100 * EthanolMillilitres / Millilitres) : 0;
+    /// <summary>Ingredients whose strength or sugar is not known.</summary>
+    public IReadOnlyList<string> Unknown { get; init; } = [];
 
-    /// <summary>Sugar before ice, in whole grams to 100 ml.</summary>
-    public int SugarPer100 => Millilitres > 0 ? (int)Math.Round(100 * SugarGrams / Millilitres) : 0;
-
-    public static DrinkTraits Of(Spec spec, Bar bar, Convention convention, FeaturedBottle? bottle)
+    public static DrinkTraits Of(Spec spec, Bar bar, Convention convention)
     {
-        double volume = 0, ethanol = 0, sugar = 0;
-        var lingers = spec.Tags.Any(tag => tag is "smoky" or "smoke" or "spicy" or "salty");
-        foreach (var line in spec.Lines.Where(line => !line.Optional))
+        var analysis = DrinkAnalyser.Analyse(spec, new(bar.Ingredients, bar.Kit) { Convention = convention, Sizes = bar.House.BarSizes });
+        var lingers = spec.Tags.Any(tag => tag is "smoky" or "smoke" or "spicy" or "salty")
+            || spec.Lines.Any(line => bar.Ingredients[line.Ingredient] is { } ingredient
+                && ((ingredient.Kind is IngredientKind.Salt && line.Use is LineUse.Rimmed) || ingredient.Hazards.Contains(Hazard.Chilli)));
+        return new(
+            (int)Math.Round(100 * analysis.ServedStrength.Middle),
+            (int)Math.Round(analysis.SugarGramsPer100Millilitres.Middle),
+            lingers,
+            analysis.EthanolMillilitres,
+            analysis.ServedMillilitres.Middle)
         {
-            bar.Ingredients.TryGet(line.Ingredient, out var ingredient);
-            lingers |= (ingredient?.Kind is IngredientKind.Salt && line.Use is LineUse.Rimmed) || ingredient?.Hazards.Contains(Hazard.Chilli) == true;
-            if (line.Use is LineUse.Rimmed or LineUse.Rinsed || line.Planned?.InMillilitres(convention, bar.House.BarSizes) is not { } poured)
-                continue;
-            var millilitres = poured.ToDouble();
-            var strength = bottle is not null && !bottle.Ingredient.IsEmpty && bottle.Ingredient == line.Ingredient ? bottle.Strength ?? ingredient?.Composition.Strength : ingredient?.Composition.Strength;
-            volume += millilitres;
-            ethanol += millilitres * (strength?.Share ?? 0);
-            sugar += millilitres * (ingredient?.Composition.SugarGramsPer100Millilitres ?? 0) / 100;
-        }
-
-        return new(volume, ethanol, sugar, lingers);
+            Unknown = analysis.Unknown,
+        };
     }
 }

@@ -19,7 +19,7 @@ public class MiseListTests
     {
         var episode = Kit.Episode(Kit.Drink("Salt Lane Sour", takes: 2), Kit.Drink("Harbour Sour", takes: 2));
 
-        var task = ShootDayPlanner.Plan(episode, Kit.Bar()).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
+        var task = ShootPlan.Of(episode, Kit.Bar()).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
 
         // 4 × 30 ml, 3 % spill, 10 % spare: 135.96 ml, so 140 ml; 28 ml a lime.
         Assert.Equal("4¾ oz · 140 ml from 5 limes", task.Amount);
@@ -29,7 +29,7 @@ public class MiseListTests
     [Fact]
     public void Fruit_is_peeled_before_it_is_pressed()
     {
-        var tasks = ShootDayPlanner.Plan(Kit.Episode(Twisted("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
+        var tasks = ShootPlan.Of(Kit.Episode(Twisted("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
 
         Assert.True(tasks.Single(task => task.Key == "peel:lime").End <= tasks.Single(task => task.Key == "juice:lime-juice").Start);
     }
@@ -39,7 +39,7 @@ public class MiseListTests
     {
         var episode = Kit.Episode(Kit.Drink("Salt Lane Sour"), Kit.Drink("Garden Fizz", basil: true));
 
-        var day = ShootDayPlanner.Plan(episode, Kit.Bar());
+        var day = ShootPlan.Of(episode, Kit.Bar());
         var tasks = day.Mise.Tasks;
 
         Assert.Equal(MiseSession.DayBefore, tasks.Single(task => task.Key == "prep:simple-syrup").Session);
@@ -56,7 +56,7 @@ public class MiseListTests
 
         foreach (var hands in new[] { 1, 2, 3 })
         {
-            var mise = ShootDayPlanner.Plan(episode, Kit.Bar(hands)).Mise;
+            var mise = ShootPlan.Of(episode, Kit.Bar(hands)).Mise;
 
             Assert.Empty(MiseCheck.Faults(mise));
             Assert.All(mise.Tasks.Where(task => task.Session is not MiseSession.DuringTheShoot), task => Assert.True(task.End <= TimeSpan.Zero, task.Key));
@@ -66,7 +66,7 @@ public class MiseListTests
     [Fact]
     public void The_bench_is_wiped_and_hands_are_clean_before_the_first_word()
     {
-        var tasks = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
+        var tasks = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;
 
         Assert.Equal("clean", tasks.Last(task => task.Session is MiseSession.BeforeTheCall).Key);
     }
@@ -74,7 +74,7 @@ public class MiseListTests
     [Fact]
     public void Chilled_glasses_are_in_the_freezer_two_hours_before_their_first_take()
     {
-        var day = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour", chilled: true)), Kit.Bar());
+        var day = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour", chilled: true)), Kit.Bar());
 
         var task = day.Mise.Tasks.Single(task => task.Key == "chill:coupe");
         var take = day.Order.Blocks.First(block => block.Take == 1);
@@ -87,7 +87,7 @@ public class MiseListTests
         var bar = Kit.Bar();
         bar = bar with { Kit = bar.Kit with { Tools = [new(Slug.Of("shaker"), "Shaker"), new(Slug.Of("strainer"), "Strainer")] } };
 
-        var findings = ShootDayPlanner.Plan(Kit.Episode(Kit.Drink("Salt Lane Sour")), bar).Mise.Findings;
+        var findings = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour")), bar).Mise.Findings;
 
         Assert.Contains(findings, finding => finding.Message == "Salt Lane Sour needs a fine sieve, which the bar kit does not list.");
     }

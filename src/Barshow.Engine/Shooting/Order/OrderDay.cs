@@ -258,7 +258,7 @@ internal sealed class OrderDay
             Place = place,
             Parts = parts,
             SetUp = new(drink.Station.Length > 0 ? drink.Station : Stations.Of(spec.Method?.Kind), spec.Method?.Kind, spec.Serve.Glass, drink.Backdrop),
-            Traits = DrinkTraits.Of(spec, bar, Episode.Convention, Episode.Bottle),
+            Traits = DrinkTraits.Of(spec, bar, Episode.Convention),
             Uses = [.. spec.Lines.Select(line => line.Ingredient).Distinct().Select(slug => PrepOf(slug, preps, bar)).OfType<FreshPrep>()],
             Glass = glass,
             Glasses = glass is null ? 0 : Math.Min(glass.Count, GlassesOf(drink, Episode)),
