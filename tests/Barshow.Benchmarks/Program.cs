@@ -1,6 +1,9 @@
+using Barshow.Benchmarks.Measures;
 using Barshow.Benchmarks.Planning;
 
-if (args is ["plan", ..])
+if (args is ["read"])
+    ReadingSpeed.Print(Console.Out);
+else if (args is ["plan", ..])
     LineupSpeed.Print(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 10);
 else if (args is ["plan-stages", var seed])
     LineupStages.Print(Console.Out, int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture));

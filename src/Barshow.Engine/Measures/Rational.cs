@@ -21,6 +21,12 @@ public readonly record struct Rational : IComparable<Rational>
     {
         if (denominator == 0)
             throw new DivideByZeroException("A fraction's denominator is not nought.");
+        if (denominator == 1)
+        {
+            Numerator = checked((long)numerator);
+            return;
+        }
+
         var divisor = GreatestCommonDivisor(Int128.Abs(numerator), Int128.Abs(denominator));
         if (denominator < 0)
             divisor = -divisor;
@@ -143,6 +149,16 @@ public readonly record struct Rational : IComparable<Rational>
         : string.Create(CultureInfo.InvariantCulture, $"{Numerator}/{Denominator}");
 
     private static Int128 GreatestCommonDivisor(Int128 a, Int128 b)
+    {
+        // Nearly all fractions are small, and 64 bits divide many times faster than 128.
+        if (a <= long.MaxValue && b <= long.MaxValue)
+            return GreatestCommonDivisor((ulong)a, (ulong)b);
+        while (b != 0)
+            (a, b) = (b, a % b);
+        return a == 0 ? 1 : a;
+    }
+
+    private static ulong GreatestCommonDivisor(ulong a, ulong b)
     {
         while (b != 0)
             (a, b) = (b, a % b);
