@@ -136,7 +136,7 @@ public sealed record EpisodeWork
                 (Stage.Stock, viewer.Findings),
                 (Stage.Stock, order.Findings),
                 (Stage.Prep, shoot?.Mise.Findings ?? []),
-                (Stage.Shoot, shoot?.Order.Findings ?? []),
+                (Stage.Shoot, shoot is null ? [] : shoot.Order.Findings.Concat(shoot.Viewers.Findings).Concat(shoot.Tasting.Findings)),
                 (Stage.Publish, chapters.Findings),
                 (Stage.Publish, work.Description.Findings),
             ]),

@@ -39,6 +39,7 @@ public static class CommandLine
         ServeVerb.AddTo(root);
         PackageVerb.AddTo(root);
         PlanVerb.AddTo(root);
+        ShootVerbs.AddTo(root);
         ExportVerb.AddTo(root);
         ImportVerb.AddTo(root);
         BackupVerb.AddTo(root);
