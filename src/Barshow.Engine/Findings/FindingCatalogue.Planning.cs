@@ -122,4 +122,8 @@ public static partial class FindingCatalogue
     /// <summary>A lineup that does not stand up to plain counting.</summary>
     public static FindingKind LineupBreaks { get; } = new("lineup-breaks", Severity.Stop,
         "Counted again without the solver, the lineup does not keep a requirement.");
+
+    /// <summary>A stand-in whose content is not known.</summary>
+    public static FindingKind StandInNotBalanced { get; } = new("stand-in-not-balanced", Severity.Fix,
+        "The sugar or the acid of an ingredient is not known, so a swap could not be balanced by it.");
 }

@@ -75,6 +75,11 @@ internal static partial class PlanningFindings
         "Write what the pack holds and what it costs.")
     { Ingredient = ingredient.Name };
 
+    public static Finding StandInNotBalanced(Ingredient ingredient) => new(FindingCatalogue.StandInNotBalanced, ingredient.Name,
+        $"The sugar or the acid of {ingredient.Name} is not known, so it counts as none where the drinks are balanced again.",
+        "Write what is in it, in grams to 100 ml.")
+    { Ingredient = ingredient.Name };
+
     /// <summary>"540 ml", "1,240 ml", "22.5 ml".</summary>
     internal static string Millilitres(double amount) => amount.ToString("#,0.#", CultureInfo.InvariantCulture) + " ml";
 
