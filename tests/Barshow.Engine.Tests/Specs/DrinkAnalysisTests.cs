@@ -144,6 +144,18 @@ public class DrinkAnalysisTests
         Assert.Equal(66.2, analysis.TinMillilitres, 1);
     }
 
+    // USDA SR 26, record 19335: one cube of granulated sugar weighs 2.3 g, one US teaspoon of it 4.2 g, rounded.
+    [Theory]
+    [Trait("Evidence", "read")]
+    [InlineData("1 cube", 2.3)]
+    [InlineData("1 tsp", 4.2)]
+    public void Sugar_weighs_what_the_nutrient_database_says(string amount, double grams)
+    {
+        var spec = Drink(MethodKind.MuddledAndBuilt, "Rocks", Line(Measure.Parse(amount), "Caster sugar", LineUse.Muddled));
+
+        Assert.Equal(grams, DrinkAnalyser.Analyse(spec, Setting with { Convention = Convention.UsExact }).SugarGrams, 0.05);
+    }
+
     [Fact]
     public void A_rinse_leaves_a_millilitre_and_a_rim_nothing()
     {

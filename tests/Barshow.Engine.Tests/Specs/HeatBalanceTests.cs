@@ -1,3 +1,4 @@
+using Barshow.Engine.Specs;
 using Barshow.Engine.Specs.Analysis;
 using CsCheck;
 
@@ -67,7 +68,20 @@ public class HeatBalanceTests
 
     [Fact]
     [Trait("Evidence", "read")]
-    public void Three_cubes_weigh_what_the_nutrient_database_says() => Assert.Equal(64, 3 * IceFill.PieceGrams(Barshow.Engine.Specs.IceKind.Cubed), 9);
+    public void Three_cubes_weigh_what_the_nutrient_database_says() => Assert.Equal(64, 3 * IceFill.PieceGrams(IceKind.Cubed), 9);
+
+    // FAO Fisheries Technical Paper 331, chapter 12: stowage of flake ice 2.2 to 2.3 and of crushed block ice 1.4 to 1.5 m3/t; solid ice fills 1 / (0.917 x stowage).
+    [Theory]
+    [Trait("Evidence", "read")]
+    [InlineData(2.3, true)]
+    [InlineData(1.4, false)]
+    public void Crushed_ice_packs_between_flakes_and_crushed_blocks(double cubicMetresPerTonne, bool isLoosest)
+    {
+        var packing = IceFill.PackingOf(IceKind.Crushed);
+        var share = 1 / (IceFill.GramsPerMillilitre * cubicMetresPerTonne);
+
+        Assert.True(isLoosest ? packing.Low >= share : packing.High <= share);
+    }
 
     [Fact]
     public void A_colder_drink_takes_more_melt() =>
