@@ -14,7 +14,7 @@ namespace Barshow.Engine.Shooting;
 /// <param name="ServedMillilitres">The whole drink as served, without ice.</param>
 internal sealed record DrinkTraits(int StrengthPercent, int SugarPer100, bool Lingers, double EthanolMillilitres, double ServedMillilitres)
 {
-    /// <summary>Ingredients whose strength or sugar is not known.</summary>
+    /// <summary>What may hold alcohol and of which no strength is known.</summary>
     public IReadOnlyList<string> Unknown { get; init; } = [];
 
     public static DrinkTraits Of(Spec spec, Bar bar, Convention convention)
@@ -30,7 +30,10 @@ internal sealed record DrinkTraits(int StrengthPercent, int SugarPer100, bool Li
             analysis.EthanolMillilitres,
             analysis.ServedMillilitres.Middle)
         {
-            Unknown = analysis.Unknown,
+            Unknown = [.. spec.Lines.Where(line => line.Planned is { HasAmount: true } && MayHoldAlcohol(bar.Ingredients[line.Ingredient])).Select(line => line.Name).Distinct()],
         };
     }
+
+    private static bool MayHoldAlcohol(Ingredient? ingredient) => ingredient is null
+        || (ingredient is { Composition.Strength: null, Kind: IngredientKind.Spirit or IngredientKind.Liqueur or IngredientKind.FortifiedWine or IngredientKind.Wine or IngredientKind.Beer or IngredientKind.Bitters });
 }
