@@ -103,6 +103,10 @@ internal static class BaseSwap
             .FirstOrDefault();
         if (place is not { } at || shelf[bottle] is not { } poured)
             return null;
-        return spec with { Lines = [.. spec.Lines.Select((line, index) => index == at ? line with { Ingredient = bottle, Name = poured.Name } : line)] };
+        return spec with
+        {
+            Lines = [.. spec.Lines.Select((line, index) => index == at ? line with { Ingredient = bottle, Name = poured.Name } : line)],
+            Notes = [.. spec.Notes, $"{poured.Name} in place of {spec.Lines[at].Name}."],
+        };
     }
 }
