@@ -1,6 +1,9 @@
+using Barshow.Benchmarks.Library;
 using Barshow.Benchmarks.Measures;
 using Barshow.Benchmarks.Planning;
 
+if (args is ["library", ..])
+    return await LibrarySpeed.PrintAsync(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 200);
 if (args is ["read"])
     ReadingSpeed.Print(Console.Out);
 else if (args is ["plan", ..])
@@ -9,3 +12,4 @@ else if (args is ["plan-stages", var seed])
     LineupStages.Print(Console.Out, int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture));
 else
     BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+return 0;

@@ -52,10 +52,10 @@ public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore
             return last;
 
         var marks = await db.Drinks.Where(row => row.DeletedAt == null).OrderBy(row => row.Folded).ThenBy(row => row.Slug).Select(row => new RowMark(row.Id, row.Version, row.SavedAt)).ToListAsync(cancel);
-        var known = last is not null && ReferenceEquals(last.Bar, bar) ? last.Known : [];
+        var known = last?.Known ?? [];
         var changed = marks.Where(mark => !known.ContainsKey(mark)).Select(mark => mark.Id).ToHashSet();
         var read = await ReadAsync(db, changed, marks.Count, bar, cancel);
-        var now = marks.ToDictionary(mark => mark, mark => known.TryGetValue(mark, out var same) ? same : read[mark.Id]);
+        var now = marks.ToDictionary(mark => mark, mark => known.TryGetValue(mark, out var same) ? same.Under(bar) : read[mark.Id]);
         var featured = await db.Features.Where(row => row.DeletedAt == null).GroupBy(row => row.Drink).Select(group => new { group.Key, Last = group.Max(row => row.Date) }).ToDictionaryAsync(each => each.Key, each => each.Last, cancel);
         return _last = new(state, bar, [.. marks.Select(mark => now[mark])], now, featured);
     }

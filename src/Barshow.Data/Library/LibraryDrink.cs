@@ -9,6 +9,7 @@ namespace Barshow.Data.Library;
 /// <summary>A drink of the library with what the list shows beside it.</summary>
 public sealed class LibraryDrink
 {
+    private readonly Bar _bar;
     private readonly Lazy<DrinkAnalysis> _analysis;
     private readonly Lazy<Ingredient?> _base;
     private readonly Lazy<IReadOnlyList<string>> _missing;
@@ -17,6 +18,7 @@ public sealed class LibraryDrink
     {
         Stored = stored;
         Folded = folded;
+        _bar = bar;
         var setting = new AnalysisSetting(bar.Ingredients, bar.Kit) { Convention = bar.House.Convention, Sizes = bar.House.BarSizes };
         _analysis = new(() => DrinkAnalyser.Analyse(stored.Value, setting));
         _base = new(() => BaseOf(stored.Value, bar.Ingredients));
@@ -42,6 +44,9 @@ public sealed class LibraryDrink
     public double StrengthPercent => Analysis.ServedStrength.Middle * 100;
 
     internal string Folded { get; }
+
+    /// <summary>The same drink in the bar as it is now.</summary>
+    internal LibraryDrink Under(Bar bar) => ReferenceEquals(bar, _bar) ? this : new(Stored, Folded, bar);
 
     private static Ingredient? BaseOf(Spec spec, IngredientShelf shelf)
     {
