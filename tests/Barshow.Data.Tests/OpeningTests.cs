@@ -58,18 +58,40 @@ public sealed class OpeningTests
     }
 
     [Fact]
-    public async Task An_older_database_is_backed_up_before_it_is_brought_up_to_date()
+    public async Task An_older_database_is_backed_up_and_brought_up_to_date_with_everything_in_it()
+    {
+        var folder = TestHouse.NewFolder();
+        Directory.CreateDirectory(folder);
+        var file = Path.Combine(folder, "barshow.db");
+        // A database as the first version of the program left it.
+        await using (var db = new BarshowDb((DbContextOptions<BarshowDb>)new DbContextOptionsBuilder<BarshowDb>().UseBarshowSqlite($"Data Source={file}").Options))
+        {
+            await db.GetService<IMigrator>().MigrateAsync("Start");
+            await db.Database.ExecuteSqlAsync($$"""
+                INSERT INTO Drinks (Folded, Family, Glass, Parent, Tags, Ingredients, Slug, Version, SavedAt, SavedBy, Name, Document)
+                VALUES ('low tide', '', '', '', '[]', '[]', 'low-tide', 3, '2027-01-01T00:00:00.0000000Z', 'Noor', 'Low Tide', '{"slug":"low-tide","name":"Low Tide"}')
+                """);
+        }
+
+        await using var house = await TestHouse.OpenAsync(folder);
+
+        var drink = Assert.Single(await house.Drinks.ListAsync());
+        Assert.Equal(("Low Tide", 3, "Noor"), (drink.Name, drink.Version, drink.SavedBy));
+        var backup = Assert.Single(house.Get<Backup.HouseBackup>().List());
+        Assert.Equal("before-upgrade-20270306-100000.db", backup.Name);
+        using var old = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={backup.Path};Pooling=False");
+        old.Open();
+        using var command = old.CreateCommand();
+        command.CommandText = "SELECT count(*) FROM Drinks WHERE Tags = '[]'";
+        Assert.Equal(1L, command.ExecuteScalar());
+    }
+
+    [Fact]
+    public async Task A_database_that_is_up_to_date_is_not_backed_up_again()
     {
         await using var house = await TestHouse.OpenAsync();
-        await house.Drinks.SaveAsync(Make.Drink(), null);
-        await using (var db = await house.OpenDbAsync())
-            await db.GetService<IMigrator>().MigrateAsync(Migration.InitialDatabase);
 
-        var backup = await house.Get<DatabaseOpener>().OpenAsync();
-
-        Assert.Equal(Path.Combine(house.Folder.Backups, "before-upgrade-20270306-100000.db"), backup);
-        Assert.True(File.Exists(backup));
-        Assert.Empty(await house.Drinks.ListAsync());
+        Assert.Null(await house.Get<DatabaseOpener>().OpenAsync());
     }
 
     [Theory]

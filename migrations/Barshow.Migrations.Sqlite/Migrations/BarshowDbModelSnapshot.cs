@@ -81,10 +81,6 @@ namespace Barshow.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.PrimitiveCollection<string>("Ingredients")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
                     b.Property<string>("Method")
                         .HasColumnType("TEXT");
 
@@ -105,10 +101,6 @@ namespace Barshow.Migrations.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Slug")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 

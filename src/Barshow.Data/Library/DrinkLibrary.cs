@@ -1,3 +1,5 @@
+using System.Linq.Expressions;
+using Barshow.Data.Rows;
 using Barshow.Data.Stores;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Names;
@@ -10,6 +12,13 @@ namespace Barshow.Data.Library;
 /// <remarks>One for the whole program. Safe to ask from several circuits at once.</remarks>
 public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore bars)
 {
+    private const int MostReadOneByOne = 100;
+    private const string Table = "Drinks";
+
+    // No two are equal, because slugs are not.
+    private static readonly Comparer<LibraryDrink> ByName = Comparer<LibraryDrink>.Create((one, other) =>
+        string.CompareOrdinal(one.Folded, other.Folded) is not 0 and var order ? order : one.Spec.Slug.CompareTo(other.Spec.Slug));
+
     private volatile Loaded? _last;
 
     /// <summary>All drinks, by name, as they are saved now.</summary>
@@ -51,25 +60,44 @@ public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore
         if (last is not null && last.State == state && ReferenceEquals(last.Bar, bar))
             return last;
 
-        var marks = await db.Drinks.Where(row => row.DeletedAt == null).OrderBy(row => row.Folded).ThenBy(row => row.Slug).Select(row => new RowMark(row.Id, row.Version, row.SavedAt)).ToListAsync(cancel);
-        var known = last?.Known ?? [];
-        var changed = marks.Where(mark => !known.ContainsKey(mark)).Select(mark => mark.Id).ToHashSet();
-        var read = await ReadAsync(db, changed, marks.Count, bar, cancel);
-        var now = marks.ToDictionary(mark => mark, mark => known.TryGetValue(mark, out var same) ? same.Under(bar) : read[mark.Id]);
+        var rows = last is null ? null : await ChangedAsync(db, last.State, cancel);
+        var drinks = rows is null
+            ? (await ReadAsync(db, row => row.DeletedAt == null, bar, cancel)).Order(ByName).ToList()
+            : Kept(last!, bar).Where(drink => !rows.Contains(drink.Spec.Slug.Text)).ToList();
+        if (rows?.Count > 0)
+            Insert(drinks, await ReadAsync(db, row => row.DeletedAt == null && rows.Contains(row.Slug), bar, cancel));
         var featured = await db.Features.Where(row => row.DeletedAt == null).GroupBy(row => row.Drink).Select(group => new { group.Key, Last = group.Max(row => row.Date) }).ToDictionaryAsync(each => each.Key, each => each.Last, cancel);
-        return _last = new(state, bar, [.. marks.Select(mark => now[mark])], now, featured);
+        return _last = new(state, bar, drinks, featured);
     }
 
-    private static async Task<Dictionary<long, LibraryDrink>> ReadAsync(BarshowDb db, HashSet<long> ids, int all, Bar bar, CancellationToken cancel)
+    private static IEnumerable<LibraryDrink> Kept(Loaded last, Bar bar)
     {
-        if (ids.Count == 0)
-            return [];
-        // Few are asked for by their ids; most or all of them are read in one go.
-        var rows = ids.Count <= 100 && ids.Count < all ? db.Drinks.Where(row => ids.Contains(row.Id)) : db.Drinks.Where(row => row.DeletedAt == null);
-        return await rows.AsNoTracking().ToDictionaryAsync(row => row.Id, row => new LibraryDrink(new Stored<Spec>(row.Document, row.Version, row.SavedAt, row.SavedBy), row.Folded, bar), cancel);
+        if (ReferenceEquals(last.Bar, bar))
+            return last.Drinks;
+        var change = BarChange.Between(last.Bar, bar);
+        return last.Drinks.Select(drink => drink.Under(bar, change));
     }
 
-    private sealed record Loaded(DatabaseState State, Bar Bar, IReadOnlyList<LibraryDrink> Drinks, Dictionary<RowMark, LibraryDrink> Known, Dictionary<string, DateOnly> Featured)
+    /// <summary>The slugs of drinks that changed since a state; null when that cannot be told, or too many did.</summary>
+    private static async Task<HashSet<string>?> ChangedAsync(BarshowDb db, DatabaseState since, CancellationToken cancel)
+    {
+        // After a restored backup or much saving the line that the state is known by may be gone or another.
+        if (!await db.Changes.AnyAsync(line => line.Id == since.Change && line.At == since.At, cancel))
+            return null;
+        var changed = await db.Changes.Where(line => line.Id > since.Change && line.Kind == Table).Select(line => line.Slug).Distinct().Take(MostReadOneByOne + 1).ToListAsync(cancel);
+        return changed.Count > MostReadOneByOne ? null : [.. changed];
+    }
+
+    private static async Task<List<LibraryDrink>> ReadAsync(BarshowDb db, Expression<Func<DrinkRow, bool>> which, Bar bar, CancellationToken cancel) =>
+        [.. (await db.Drinks.AsNoTracking().Where(which).ToListAsync(cancel)).Select(row => new LibraryDrink(new Stored<Spec>(row.Document, row.Version, row.SavedAt, row.SavedBy), row.Folded, bar))];
+
+    private static void Insert(List<LibraryDrink> sorted, List<LibraryDrink> more)
+    {
+        foreach (var drink in more)
+            sorted.Insert(~sorted.BinarySearch(drink, ByName), drink);
+    }
+
+    private sealed record Loaded(DatabaseState State, Bar Bar, IReadOnlyList<LibraryDrink> Drinks, Dictionary<string, DateOnly> Featured)
     {
         public DateOnly? LastFeatured(Slug drink) => Featured.TryGetValue(drink.Text, out var day) ? day : null;
     }

@@ -9,18 +9,20 @@ namespace Barshow.Data.Library;
 /// <summary>A drink of the library with what the list shows beside it.</summary>
 public sealed class LibraryDrink
 {
-    private readonly Bar _bar;
     private readonly Lazy<DrinkAnalysis> _analysis;
     private readonly Lazy<Ingredient?> _base;
     private readonly Lazy<IReadOnlyList<string>> _missing;
 
     internal LibraryDrink(Stored<Spec> stored, string folded, Bar bar)
+        : this(stored, folded, bar, new(() => DrinkAnalyser.Analyse(stored.Value, SettingOf(bar))))
+    {
+    }
+
+    private LibraryDrink(Stored<Spec> stored, string folded, Bar bar, Lazy<DrinkAnalysis> analysis)
     {
         Stored = stored;
         Folded = folded;
-        _bar = bar;
-        var setting = new AnalysisSetting(bar.Ingredients, bar.Kit) { Convention = bar.House.Convention, Sizes = bar.House.BarSizes };
-        _analysis = new(() => DrinkAnalyser.Analyse(stored.Value, setting));
+        _analysis = analysis;
         _base = new(() => BaseOf(stored.Value, bar.Ingredients));
         _missing = new(() => OnHand.Missing(stored.Value, bar.Ingredients));
     }
@@ -45,8 +47,10 @@ public sealed class LibraryDrink
 
     internal string Folded { get; }
 
-    /// <summary>The same drink in the bar as it is now.</summary>
-    internal LibraryDrink Under(Bar bar) => ReferenceEquals(bar, _bar) ? this : new(Stored, Folded, bar);
+    /// <summary>The same drink in another state of the bar; what is reckoned of it already is kept where the change does not touch it.</summary>
+    internal LibraryDrink Under(Bar bar, BarChange change) => change.Touches(Spec) ? new(Stored, Folded, bar) : new(Stored, Folded, bar, _analysis);
+
+    private static AnalysisSetting SettingOf(Bar bar) => new(bar.Ingredients, bar.Kit) { Convention = bar.House.Convention, Sizes = bar.House.BarSizes };
 
     private static Ingredient? BaseOf(Spec spec, IngredientShelf shelf)
     {

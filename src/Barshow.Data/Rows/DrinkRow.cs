@@ -21,12 +21,6 @@ public sealed class DrinkRow : Row<Spec>
     /// <summary>The drink it is a variation of; empty for none.</summary>
     public string Parent { get; private set; } = "";
 
-    /// <summary>Flavour tags.</summary>
-    public List<string> Tags { get; private set; } = [];
-
-    /// <summary>The ingredients of its lines that the house knows, in order, each once.</summary>
-    public List<string> Ingredients { get; private set; } = [];
-
     /// <inheritdoc/>
     public override string SlugOf(Spec document) => document.Slug.Text;
 
@@ -41,7 +35,5 @@ public sealed class DrinkRow : Row<Spec>
         Method = document.Method?.Kind;
         Glass = document.Serve.Glass.Text;
         Parent = document.Parent.Text;
-        Tags = [.. document.Tags];
-        Ingredients = [.. document.Lines.Where(line => !line.Ingredient.IsEmpty).Select(line => line.Ingredient.Text).Distinct()];
     }
 }

@@ -15,10 +15,10 @@ public sealed class DrinkStore(IDbContextFactory<BarshowDb> contexts, TimeProvid
         var rows = await db.Drinks
             .Where(row => row.DeletedAt == null)
             .OrderBy(row => row.Folded)
-            .Select(row => new { row.Slug, row.Name, row.Folded, row.Family, row.Tags, row.Method, row.Glass, row.Ingredients, row.Parent, row.Version, row.SavedAt, row.SavedBy })
+            .Select(row => new { row.Slug, row.Name, row.Folded, row.Family, row.Method, row.Glass, row.Parent, row.Version, row.SavedAt, row.SavedBy })
             .ToListAsync(cancel);
         return [.. rows.Select(row => new DrinkSummary(
-            Slug.Parse(row.Slug), row.Name, row.Folded, row.Family, row.Tags, row.Method, SlugOrNone(row.Glass), [.. row.Ingredients.Select(Slug.Parse)], SlugOrNone(row.Parent), row.Version, row.SavedAt, row.SavedBy))];
+            Slug.Parse(row.Slug), row.Name, row.Folded, row.Family, row.Method, SlugOrNone(row.Glass), SlugOrNone(row.Parent), row.Version, row.SavedAt, row.SavedBy))];
     }
 
     private static Slug SlugOrNone(string text) => text.Length == 0 ? default : Slug.Parse(text);
@@ -29,13 +29,11 @@ public sealed class DrinkStore(IDbContextFactory<BarshowDb> contexts, TimeProvid
 /// <param name="Name">The name that is shown.</param>
 /// <param name="Folded">Its name and other names, folded, one a line.</param>
 /// <param name="Family">The family; empty when none is named.</param>
-/// <param name="Tags">Flavour tags.</param>
 /// <param name="Method">The method; null when it was not said.</param>
 /// <param name="Glass">The glass; empty when none is named.</param>
-/// <param name="Ingredients">The ingredients of its lines that the house knows, in order, each once.</param>
 /// <param name="Parent">The drink it is a variation of; empty for none.</param>
 /// <param name="Version">Counts its saves from 1.</param>
 /// <param name="SavedAt">When it was saved.</param>
 /// <param name="SavedBy">Who saved it.</param>
 public sealed record DrinkSummary(
-    Slug Slug, string Name, string Folded, string Family, IReadOnlyList<string> Tags, MethodKind? Method, Slug Glass, IReadOnlyList<Slug> Ingredients, Slug Parent, int Version, DateTimeOffset SavedAt, string SavedBy);
+    Slug Slug, string Name, string Folded, string Family, MethodKind? Method, Slug Glass, Slug Parent, int Version, DateTimeOffset SavedAt, string SavedBy);

@@ -107,6 +107,46 @@ public sealed class DrinkLibraryTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_drink_is_reckoned_anew_when_an_ingredient_of_it_changes_and_only_then()
+    {
+        var before = (await _library.LoadAsync()).ToDictionary(drink => drink.Spec.Name, drink => drink.Analysis);
+
+        await _house.Ingredients.SaveAsync(Make.Ingredient("Gin") with { Class = "gin", Composition = new() { Strength = Strength.FromPercent(57) } }, 1);
+        var after = (await _library.LoadAsync()).ToDictionary(drink => drink.Spec.Name, drink => drink.Analysis);
+
+        Assert.True(after["Ébène Fizz"].EthanolMillilitres > before["Ébène Fizz"].EthanolMillilitres);
+        Assert.Same(before["Tide Pool Sour"], after["Tide Pool Sour"]);
+    }
+
+    [Fact]
+    public async Task A_drink_is_reckoned_anew_when_an_input_of_its_prep_or_the_fruit_of_its_juice_changes()
+    {
+        var before = (await _library.LoadAsync()).ToDictionary(drink => drink.Spec.Name, drink => drink.Analysis);
+
+        await _house.Ingredients.SaveAsync(Make.Ingredient("Sugar", IngredientKind.Sugar) with { Staple = true, Class = "sugar" }, 1);
+        var sugar = (await _library.LoadAsync()).ToDictionary(drink => drink.Spec.Name, drink => drink.Analysis);
+        Assert.NotSame(before["Garden Cup"], sugar["Garden Cup"]);
+        Assert.Same(before["Ébène Fizz"], sugar["Ébène Fizz"]);
+
+        await _house.Ingredients.SaveAsync(Make.Ingredient("Lime", IngredientKind.Fruit) with { Produce = new() { Juice = Slug.Of("lime juice"), JuiceMillilitres = 20 } }, 1);
+        var lime = (await _library.LoadAsync()).ToDictionary(drink => drink.Spec.Name, drink => drink.Analysis);
+        Assert.NotSame(sugar["Ébène Fizz"], lime["Ébène Fizz"]);
+    }
+
+    [Fact]
+    public async Task After_a_restored_backup_the_library_is_that_of_the_backup()
+    {
+        var backup = _house.Get<Backup.HouseBackup>();
+        var path = await backup.BackUpAsync();
+        await _house.Drinks.SaveAsync(Make.Drink("Low Tide"), null);
+        await _house.Drinks.DeleteAsync(Slug.Of("Garden Cup"));
+        Assert.Equal(["Ébène Fizz", "Low Tide", "Tide Pool Sour"], await NamesAsync(new()));
+
+        await backup.RestoreAsync(path);
+        Assert.Equal(["Ébène Fizz", "Garden Cup", "Tide Pool Sour"], await NamesAsync(new()));
+    }
+
+    [Fact]
     public async Task Ingredients_are_searched_the_same_way()
     {
         Assert.Equal(["Lime", "Lime juice"], (await _house.Ingredients.SearchAsync("lime")).Select(each => each.Name));
