@@ -207,6 +207,9 @@ public sealed partial class Unit
     /// <summary>Can.</summary>
     public static Unit Can { get; } = new("can", "can", "cans", UnitKind.Count);
 
+    /// <summary>Glass, of no stated size.</summary>
+    public static Unit Glass { get; } = new("glass", "glass", "glasses", UnitKind.Count);
+
     /// <summary>Bottle.</summary>
     public static Unit Bottle { get; } = new("bottle", "bottle", "bottles", UnitKind.Count);
 

@@ -81,6 +81,9 @@ internal enum Role
     /// <summary>"over" between the numbers of a fraction.</summary>
     Over = 1 << 25,
 
+    /// <summary>Between the two sides of one callout: "that's", "which is".</summary>
+    Saying = 1 << 26,
+
     /// <summary>How a name is, not what it is: "fresh", "large". It may stand in a name and never is one.</summary>
     Quality = 1 << 24,
 }

@@ -13,7 +13,7 @@ internal static partial class Lexicon
         Play(Role.Or, "or");
         Play(Role.Point, "point");
         Play(Role.About, "about approx approximately roughly around circa ca nearly almost just exactly maybe perhaps between max maximum min minimum least most around");
-        Play(Role.Manner, "scant generous heaped heaping rounded level good big large small little tiny healthy hearty heavy light fat full short long thin thick medium barely whole tight loose packed strong wee conservative fresh flat nice decent slight single thumb-size");
+        Play(Role.Manner, "scant generous heaped heaping rounded level good big large small little tiny healthy hearty heavy light fat full wide narrow broad short long thin thick medium barely whole tight loose packed strong wee conservative fresh flat nice decent slight single thumb-size");
         Play(Role.Times, "x times");
         Play(Role.Invitation, "add pour use take measure stir shake muddle then followed next squeeze-in dash-in plus with finally first");
         Play(Role.Yield, "juice zest peel rind white whites yolk yolks pulp");
@@ -28,6 +28,7 @@ internal static partial class Lexicon
         Play(Role.Label, "garnish garnishes rim decoration");
         Play(Role.Plus, "plus");
         Play(Role.From, "from");
+        Play(Role.Saying, "that's that’s thats that is which so it's it’s equals makes being ie aka");
         Play(Role.Over, "over");
         Play(Role.Quality, "fresh freshly good ripe organic unwaxed cold chilled finely thinly lightly gently fine whole pressed squeezed");
 

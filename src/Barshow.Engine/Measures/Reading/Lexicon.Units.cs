@@ -51,7 +51,7 @@ internal static partial class Lexicon
         Plain(Unit.Cube, UnitUse.Closing, "cube cubes");
         Plain(Unit.Piece, UnitUse.Closing | UnitUse.Container, "piece pieces pc pcs");
         Plain(Unit.Chunk, UnitUse.Closing, "chunk chunks");
-        Plain(Unit.Strip, UnitUse.Closing, "strip strips");
+        Plain(Unit.Strip, UnitUse.Closing, "strip strips swath swaths");
         Plain(Unit.Coin, UnitUse.Closing, "coin coins");
         Plain(Unit.Ring, UnitUse.Closing, "ring rings");
         Plain(Unit.Ribbon, UnitUse.Closing, "ribbon ribbons");
@@ -60,13 +60,14 @@ internal static partial class Lexicon
         Plain(Unit.Handful, UnitUse.Alone, "handful handfuls handsful");
         Plain(Unit.Stalk, UnitUse.Container, "stalk stalks stem stems");
         Plain(Unit.Stick, UnitUse.Container, "stick sticks");
-        Plain(Unit.Knob, UnitUse.Container, "knob knobs");
+        Plain(Unit.Knob, UnitUse.Container, "knob knobs thumb thumbs");
         Plain(Unit.Pod, UnitUse.Container, "pod pods");
         Plain(Unit.Scoop, UnitUse.None, "scoop scoops");
         Plain(Unit.Spoon, UnitUse.None, "spoon spoons spoonful spoonfuls");
         Plain(Unit.Spray, UnitUse.None, "spray sprays spritz spritzes");
         Plain(Unit.Bunch, UnitUse.None, "bunch bunches");
         Plain(Unit.Can, UnitUse.Container, "can cans tin tins");
+        Plain(Unit.Glass, UnitUse.None, "glass glasses");
         Plain(Unit.Bottle, UnitUse.Container, "bottle bottles");
         Plain(Unit.Jar, UnitUse.Container, "jar jars");
         Plain(Unit.Carton, UnitUse.Container, "carton cartons");

@@ -121,9 +121,16 @@ internal sealed partial class LineGrammar
             return null;
         if (open > i)
         {
-            if (measure.Unit is null || !(run[next].Is(')') || run[next].Is(']')))
+            if (measure.Unit is null)
                 return null;
-            next++;
+            var close = BothInBracket(next, measure);
+            if (!(run[close].Is(')') || run[close].Is(']')))
+            {
+                (_measure, _second, _secondPlace, _findings) = (null, null, null, null);
+                return null;
+            }
+
+            next = close + 1;
         }
 
         if (measure.Unit is null)
@@ -143,6 +150,15 @@ internal sealed partial class LineGrammar
             return closed;
         var (name, place, note) = NameAndNote(nameStart);
         return Done(name, place, note);
+    }
+
+    // "(60 ml / 2 oz) rum".
+    private int BothInBracket(int i, in MeasureRead first)
+    {
+        if (run[i].Kind != TokenKind.Mark || run[i].Is(')') || run[i].Is(']'))
+            return i;
+        _measure = first.Measure;
+        return Second(i);
     }
 
     // "8 mint leaves" are eight leaves of mint.
@@ -183,6 +199,8 @@ internal sealed partial class LineGrammar
             return null;
         var next = _amounts.Measure(at, out var measure);
         Take(measure);
+        if ((run[at - 1].Is('(') && run[next].Is(')')) || (run[at - 1].Is('[') && run[next].Is(']')))
+            next++;
         next = Second(next);
         if (IsToldInPassing(i, at, next))
         {
@@ -208,7 +226,7 @@ internal sealed partial class LineGrammar
         }
 
         var before = NameAndNote(i, end: nameEnd);
-        var (rest, _, note) = NameAndNote(AfterMeasure(next));
+        var (rest, _, note) = NameAndNote(AfterMeasure(next), isRest: true);
         var after = rest.Length == 0 ? note : Joined(rest, note);
         return Done(before.Name, before.Place, Joined(before.Note, after));
     }
@@ -330,6 +348,16 @@ internal sealed partial class LineGrammar
     private int AfterMeasure(int i)
     {
         i = SkipSeparators(i);
+        if (_measure?.Unit is { Kind: UnitKind.Volume or UnitKind.Mass } && run[i].Lexeme is { Unit: { Kind: UnitKind.Count } } container
+            && (container.UnitUse & UnitUse.Container) != 0 && (run[i + 1].Kind == TokenKind.Word))
+        {
+            // "a 12 oz can of cola" gives the amount; the can is by the way.
+            _nameBefore = Joined(_nameBefore, TextOf(i, i + 1));
+            i++;
+        }
+
+        if (run[i].Lexeme?.Word is "max" or "maximum" or "min" or "minimum" or "approx")
+            i++;
         if (run[i].Kind == TokenKind.Word && run[i].Length == 4 && Is(run.TextOf(run[i]), "each") && run[i + 1].Kind == TokenKind.Word)
         {
             _nameBefore = Joined(_nameBefore, "each");

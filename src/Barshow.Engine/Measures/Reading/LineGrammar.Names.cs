@@ -7,7 +7,7 @@ namespace Barshow.Engine.Measures.Reading;
 internal sealed partial class LineGrammar
 {
     /// <summary>name = words up to a comma, a bracket, a spaced dash, a word that begins a note, or what is done with it; note = the rest.</summary>
-    private (string Name, TextPlace? Place, string? Note) NameAndNote(int start, int end = int.MaxValue, int skipFirst = 0)
+    private (string Name, TextPlace? Place, string? Note) NameAndNote(int start, int end = int.MaxValue, int skipFirst = 0, bool isRest = false)
     {
         var from = start;
         while (from < end && run[from].Kind == TokenKind.Mark && !(run[from].Mark is '(' or '[' or '{' or '"' or '“' or '\'' or '‘' or '#'))
@@ -44,7 +44,7 @@ internal sealed partial class LineGrammar
                 continue;
             }
 
-            if (OpenSuffix(at, end, nameEnd < 0 && hasNoun, noteFrom) is var afterOpen and > 0)
+            if (OpenSuffix(at, end, nameEnd < 0 && (hasNoun || isRest), noteFrom) is var afterOpen and > 0)
             {
                 CloseName(at);
                 CloseNote(at);
@@ -135,6 +135,8 @@ internal sealed partial class LineGrammar
     // "2 oz white rum, 60 ml": a whole segment that is the other side.
     private int SecondAt(int i, int end)
     {
+        if (end == int.MaxValue && OpenAmount(i, int.MaxValue) is var open and > 0)
+            return open;
         if (_second is not null || _measure is null || end != int.MaxValue || run[i].Kind is TokenKind.Word && run[i].Lexeme is null)
             return -1;
         var at = run[i].Has(Role.Or) ? i + 1 : i;
@@ -197,8 +199,24 @@ internal sealed partial class LineGrammar
         return Math.Min(close + 1, end);
     }
 
+    // "top with soda (about 60 ml)": the amount of what is left to the hand.
+    private int OpenAmount(int i, int close)
+    {
+        if (_measure is not null || _flawed || _open is not (OpenMeasure.Top or OpenMeasure.Fill or OpenMeasure.Float or OpenMeasure.Rinse))
+            return -1;
+        var next = _amounts.Measure(i, out var measure);
+        if (next < 0 || !measure.HasNumber || measure.Unit?.Kind != UnitKind.Volume)
+            return -1;
+        if (next < close && !IsSegmentEnd(next) && !(run[next].Kind == TokenKind.Mark && run[next].Mark is '/' or '|' or '·'))
+            return -1;
+        Take(measure);
+        return Second(next);
+    }
+
     private int BracketSecond(int i, int close)
     {
+        if (OpenAmount(i, close) is var open and > 0)
+            return open;
         if (_second is not null || _measure is null)
             return -1;
         var at = run[i].Has(Role.Or) ? i + 1 : i;
@@ -237,6 +255,8 @@ internal sealed partial class LineGrammar
             next++;
         if (run[next].Has(Role.Up))
             next++;
+        if (open == OpenMeasure.Float && run[next].Kind == TokenKind.Word && Is(run.TextOf(run[next]), "on"))
+            next = run[next + 1].Has(Role.Determiner) ? next + 3 : next + 2;
         next = SkipVessel(next);
         var isEnd = next >= end || IsSegmentEnd(next);
         if (at == i && (!isEnd || lexeme.Word is "filled" or "topping" && !atNoteStart))
@@ -296,7 +316,8 @@ internal sealed partial class LineGrammar
     }
 
     // "gin or 1 oz vodka".
-    private bool IsAnotherAmount(int i) => run[i].Kind is TokenKind.Digits or TokenKind.Vulgar
+    private bool IsAnotherAmount(int i) => (run[i].Has(Role.Article) ? run[i + 1] : run[i]).Lexeme is { Unit: not null } unit && (unit.UnitUse & UnitUse.Closing) != 0
+        || run[i].Kind is TokenKind.Digits or TokenKind.Vulgar
         && _amounts.Measure(i, out var measure) is var next and > 0 && (measure.Unit is not null || !_amounts.IsNumberInName(next));
 
     // As it was written, runs of white space made one.

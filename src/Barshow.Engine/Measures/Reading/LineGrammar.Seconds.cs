@@ -14,8 +14,7 @@ internal sealed partial class LineGrammar
         var at = i;
         if (token.Kind == TokenKind.Mark && token.Mark is '/' or '|' or '·' or ',' or '-' or '–' or '=' or '≈' or '~' or ':' or ';' or '\\')
             at++;
-        if (run[at].Has(Role.Or))
-            at++;
+        at = _amounts.SkipSaying(at);
         if (at == i && token.Kind is not (TokenKind.Digits or TokenKind.Vulgar))
             return i;
         var next = _amounts.Measure(at, out var measure);
@@ -31,8 +30,7 @@ internal sealed partial class LineGrammar
     private int BracketedSecond(int i)
     {
         var at = i + 1;
-        if (run[at].Has(Role.Or) || run[at].Is('='))
-            at++;
+        at = run[at].Is('=') ? at + 1 : _amounts.SkipSaying(at);
         var next = _amounts.Measure(at, out var measure);
         if (next < 0 || !IsOtherSide(measure))
             return i;

@@ -107,6 +107,8 @@ internal sealed partial class MeasureGrammar
         ref readonly var token = ref run[i];
         if (token.Has(Role.Times) || token.Is('×'))
             return Times(i, ref low, ref high);
+        if (OrSo(i) is var orSo and > 0)
+            return orSo;
         if (IsRangeMark(i, measure.From < i && run[measure.From].Lexeme?.Word == "between") is var at and > 0)
         {
             var end = Number(at, out var upper);
@@ -119,6 +121,15 @@ internal sealed partial class MeasureGrammar
 
         return i;
 
+    }
+
+    // "2 or so", "2-ish".
+    private int OrSo(int i)
+    {
+        if (run[i].Has(Role.Or) && run[i + 1].Lexeme?.Word == "so")
+            return i + 2;
+        var ish = run[i].Is('-') ? i + 1 : i;
+        return run[ish].Kind == TokenKind.Word && run.Touches(ish) && Is(run.TextOf(run[ish]), "ish") ? ish + 1 : -1;
     }
 
     /// <summary>times = ( "x" | "×" ) before what is counted: "2 x egg yolks"; "2 x 330 ml cans"; and "2 x 30 ml", which is 60 ml.</summary>
@@ -211,7 +222,12 @@ internal sealed partial class MeasureGrammar
             return -1;
         var end = UnitAt(at + 1, true, out var unit);
         if (end < 0 || unit.Unit.Kind != UnitKind.Count)
-            return -1;
+        {
+            if (!run[at].Has(Role.Length) || !(run[at + 1].Kind == TokenKind.Word))
+                return -1;
+            (unit.Unit, end) = (Unit.Piece, at + 1);
+        }
+
         (measure.MannerFrom, measure.MannerTo, measure.Unit, measure.To) = (from, at + 1, unit.Unit, end);
         var one = new NumberRead { Value = Rational.One };
         Settle(one, one, unit.Unit, ref measure);
@@ -298,8 +314,8 @@ internal sealed partial class MeasureGrammar
             return end;
         }
 
-        if (run[next].Has(Role.Or) && run[next + 1].Lexeme is null && Is(run.TextOf(run[next + 1]), "so"))
-            return next + 2;
+        if (OrSo(next) is var orSo and > 0)
+            return orSo;
 
         // "45 ml to 60 ml", "2 oz - 3 oz".
         if (high.Value == low.Value && IsRangeMark(next) is var at and > 0 && Number(at, out var upper) is var upperEnd and > 0
@@ -387,5 +403,23 @@ internal sealed partial class MeasureGrammar
         if (unit?.Grams is { } grams)
             return amount * grams > MostGrams;
         return amount > MostThings;
+    }
+
+    /// <summary>saying = up to four words between the two sides of one callout: "that's", "which is", "or", "i.e.".</summary>
+    public int SkipSaying(int i)
+    {
+        for (var words = 0; words < 4; words++)
+        {
+            if (run[i].Has(Role.Or | Role.Saying))
+                i++;
+            else if (run[i].Length == 1 && run[i].Kind == TokenKind.Word && Is(run.TextOf(run[i]), "i") && run[i + 1].Is('.') && run[i + 2].Kind == TokenKind.Word && Is(run.TextOf(run[i + 2]), "e"))
+                i += 3;
+            else
+                break;
+            if (run[i].Is('.') || run[i].Is(','))
+                i++;
+        }
+
+        return i;
     }
 }

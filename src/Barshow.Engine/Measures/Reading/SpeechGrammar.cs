@@ -5,11 +5,6 @@ namespace Barshow.Engine.Measures.Reading;
 /// <summary>The grammar of measures in running speech, above that of amounts.</summary>
 internal sealed class SpeechGrammar(TokenRun run, bool bareCounts)
 {
-    // Between the two sides of one callout: "that's", "which is", "or about".
-    private const int MostFillers = 4;
-
-    private static readonly string[] Fillers = ["that's", "that’s", "thats", "that", "is", "which", "so", "it's", "it’s", "equals", "makes", "being"];
-
     private readonly MeasureGrammar _amounts = new(run, mends: false);
 
     /// <summary>speech = { measure [ second ] | open | any word }.</summary>
@@ -113,30 +108,13 @@ internal sealed class SpeechGrammar(TokenRun run, bool bareCounts)
         var at = next;
         while (run[at].Kind == TokenKind.Mark && run[at].Mark is ',' or '(' or '[' or '/' or '·' or '|' or '=' or '–' or '-' or ';' or '.' && at < next + 2)
             at++;
-        for (var words = 0; words < MostFillers && IsFiller(at); words++)
-            at++;
+        at = _amounts.SkipSaying(at);
         var end = _amounts.Measure(at, out var read);
         if (end < 0 || !read.HasNumber || read.IsArticle && unit.IsMetric == read.Unit?.IsMetric || read.Measure is not { Unit: { Kind: UnitKind.Volume } other } second
             || other.IsMetric == unit.IsMetric)
             return first;
         next = end;
         return first with { Second = second, SecondPlace = PlaceOf(read.From, read.To), IsRepaired = first.IsRepaired | read.Repaired };
-    }
-
-    private bool IsFiller(int i)
-    {
-        if (run[i].Kind != TokenKind.Word)
-            return false;
-        if (run[i].Has(Role.Or))
-            return true;
-        var word = run.TextOf(run[i]);
-        foreach (var filler in Fillers)
-        {
-            if (word.Equals(filler, StringComparison.OrdinalIgnoreCase))
-                return true;
-        }
-
-        return false;
     }
 
     private TextPlace PlaceOf(int from, int to) => new(run[from].Start, run[to - 1].End - run[from].Start);

@@ -93,7 +93,7 @@ internal sealed class TokenRun : IDisposable
         var word = Text.AsSpan(start, end - start);
         if (word.Length > 2 && word[^1] is 's' && word[^2] is '\'' or '’')
             word = word[..^2];
-        var lexeme = Lexicon.Find(word);
+        var lexeme = Lexicon.Find(Text.AsSpan(start, end - start)) ?? Lexicon.Find(word);
 
         // A letter typed for the last figure of a glued number: "6Oml".
         if (lexeme is null && word.Length is > 1 and < 6 && Count > 0 && _tokens[Count - 1] is { Kind: TokenKind.Digits } figure && figure.End == start
