@@ -8,25 +8,26 @@ using Barshow.Engine.Shooting.Order;
 
 namespace Barshow.Web.Desk;
 
-/// <summary>One open episode in one browser window: what is saved, what was computed of it, and how its changes are saved.</summary>
+/// <summary>One open episode in one browser window: what is saved, what was computed of it, and the shoot plan that is solved in the background.</summary>
 /// <remarks>Everything here runs on the window's own thread; the computing itself does not.</remarks>
 public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock) : IDisposable
 {
-    private readonly SemaphoreSlim _saving = new(1, 1);
     private CancellationTokenSource _open = new();
-    private Stored<Episode>? _saved;
-    private Episode? _before;
     private CancellationTokenSource? _planning;
     private ShootPlan? _plan;
+    private Episode? _computed;
     private string _planned = "";
     private int _asked;
 
     /// <summary>Raised when anything here has changed.</summary>
     public event Action? Changed;
 
-    /// <summary>The episode as it stands on the screen.</summary>
+    /// <summary>The episode as it is changed and saved.</summary>
     /// <exception cref="InvalidOperationException">None is open.</exception>
-    public Episode Episode { get => field ?? throw new InvalidOperationException("No episode is open."); private set; }
+    public Draft<Episode> Draft { get => field ?? throw new InvalidOperationException("No episode is open."); private set; }
+
+    /// <summary>The episode that <see cref="Work"/> was computed of; a step behind <see cref="Draft"/> while that is computed.</summary>
+    public Episode Episode => Work.Episode;
 
     /// <summary>What it is looked up in.</summary>
     public Bar Bar { get => field ?? throw new InvalidOperationException("No episode is open."); private set; }
@@ -36,6 +37,9 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
 
     /// <summary>What was computed of it.</summary>
     public EpisodeWork Work { get => field ?? throw new InvalidOperationException("No episode is open."); private set; }
+
+    /// <summary>Whether an episode is open.</summary>
+    public bool IsOpen { get; private set; }
 
     /// <summary>Whether the running order and the mise list were planned before the last change.</summary>
     public bool IsPlanStale { get; private set; }
@@ -49,51 +53,24 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     /// <summary>Today at the house.</summary>
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
-    /// <summary>Whether an episode is open.</summary>
-    public bool IsOpen => _saved is not null;
-
-    /// <summary>Counts its saves from 1.</summary>
-    public int Version => _saved?.Version ?? 0;
-
-    /// <summary>When it was saved last.</summary>
-    public DateTimeOffset? SavedAt => _saved?.SavedAt;
-
-    /// <summary>Whether a save is under way.</summary>
-    public bool IsSaving { get; private set; }
-
-    /// <summary>Why what is on the screen is not saved, a sentence; null when it is.</summary>
-    public string? Problem { get; private set; }
-
-    /// <summary>The episode as someone else saved it meanwhile; null without a conflict.</summary>
-    public Episode? Theirs => _theirs?.Value;
-
-    private Stored<Episode>? _theirs;
-
-    /// <summary>Whether the last change can be taken back.</summary>
-    public bool CanUndo => _before is not null;
-
-    /// <summary>Opens an episode and computes it; an episode that is open already is read anew only when it was saved elsewhere.</summary>
+    /// <summary>Opens an episode and computes it; one that is open already is read anew only when it was saved elsewhere.</summary>
     /// <returns>Whether there is such an episode.</returns>
     public async Task<bool> OpenAsync(Slug slug, CancellationToken cancel = default)
     {
-        var found = await episodes.FindAsync(slug, cancel);
-        if (found is null)
+        if (await episodes.FindAsync(slug, cancel) is not { } found)
             return false;
-        if (_saved is not null && Episode.Slug == slug && (_saved.Version == found.Version || Problem is not null))
+        if (IsOpen && Draft.Value.Slug == slug && (Draft.Version == found.Version || Draft.Problem is not null))
             return true;
-        await _open.CancelAsync();
-        _open.Dispose();
-        _open = new();
-        StopPlanning();
-        (_plan, _planned, IsPlanStale) = (null, "", false);
-        (_before, _theirs, Problem) = (null, null, null);
+        Close();
         Bar = await bars.LoadAsync(cancel);
         Log = await logs.LoadAsync(cancel);
-        Episode = found.Value;
+        Draft = new(found, (episode, version) => episodes.SaveAsync(episode, version, cancel: CancellationToken.None));
+        Draft.Changed += Follow;
         _planned = ShootPlans.QuestionOf(found.Value);
         _plan = plans.Find(_planned, Bar);
-        Work = await ComputeAsync(found.Value, cancel);
-        _saved = found;
+        _computed = found.Value;
+        Work = await ComputeAsync(found.Value);
+        IsOpen = true;
         Changed?.Invoke();
         return true;
     }
@@ -101,60 +78,26 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     /// <summary>Changes the episode, shows what comes of it, and saves it.</summary>
     public async Task ChangeAsync(Func<Episode, Episode> change)
     {
-        ArgumentNullException.ThrowIfNull(change);
-        var before = Episode;
-        var after = change(before);
-        if (ReferenceEquals(before, after))
-            return;
-        _before = before;
-        Episode = after;
+        await Draft.ChangeAsync(change);
         await ShowAsync();
-        await SaveAsync();
     }
-
-    /// <summary>Takes the last change back.</summary>
-    public async Task UndoAsync()
-    {
-        if (_before is not { } before)
-            return;
-        _before = null;
-        Episode = before;
-        await ShowAsync();
-        await SaveAsync();
-    }
-
-    /// <summary>Ends a conflict: the parts named are taken from what the other saved, the rest stays as it is here, and the whole is saved over both.</summary>
-    public async Task SettleAsync(IEnumerable<EpisodeField> fromTheirs)
-    {
-        ArgumentNullException.ThrowIfNull(fromTheirs);
-        if (_theirs is not { } theirs)
-            return;
-        Episode = fromTheirs.Aggregate(Episode, (episode, field) => field.Take(episode, theirs.Value));
-        (_saved, _theirs, _before, Problem) = (theirs, null, null, null);
-        await ShowAsync();
-        await SaveAsync();
-    }
-
-    /// <summary>Tries again to save what is on the screen.</summary>
-    public Task RetryAsync() => SaveAsync();
 
     /// <summary>Plans the running order and the mise list in the background, unless that is done already.</summary>
     public async Task PlanAsync()
     {
         if (IsPlanning || (_plan is not null && !IsPlanStale) || Episode.Lineup.Count == 0)
             return;
-        using var planning = CancellationTokenSource.CreateLinkedTokenSource(_open.Token);
+        var open = _open;
+        using var planning = CancellationTokenSource.CreateLinkedTokenSource(open.Token);
         _planning = planning;
         Planning = null;
         Changed?.Invoke();
         try
         {
-            var asked = Episode;
-            var progress = new Progress<PlanningProgress>(Tell);
-            var plan = await plans.PlanAsync(asked, Bar, progress, planning.Token);
-            if (_open.IsCancellationRequested)
-                return;
-            (_plan, _planned) = (plan, ShootPlans.QuestionOf(asked));
+            var asked = Draft.Value;
+            var plan = await plans.PlanAsync(asked, Bar, new Progress<PlanningProgress>(Tell), planning.Token);
+            if (!open.IsCancellationRequested)
+                (_plan, _planned) = (plan, ShootPlans.QuestionOf(asked));
         }
         catch (OperationCanceledException)
         {
@@ -162,12 +105,12 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
         }
         finally
         {
-            _planning = null;
-            Planning = null;
+            if (_planning == planning)
+                (_planning, Planning) = (null, null);
         }
 
-        if (!_open.IsCancellationRequested)
-            await ShowAsync();
+        if (!open.IsCancellationRequested)
+            await ShowAsync(anew: true);
     }
 
     /// <summary>Stops the solver; what it has found so far is shown.</summary>
@@ -176,16 +119,41 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     /// <inheritdoc/>
     public void Dispose()
     {
+        Close();
+        _open.Dispose();
+    }
+
+    private void Close()
+    {
         _open.Cancel();
         _open.Dispose();
-        _saving.Dispose();
+        _open = new();
+        if (IsOpen)
+        {
+            Draft.Changed -= Follow;
+            Draft.Dispose();
+        }
+
+        IsOpen = false;
+        (_plan, _planning, _planned, IsPlanStale) = (null, null, "", false);
+    }
+
+    private void Follow()
+    {
+        Changed?.Invoke();
+        if (!ReferenceEquals(Draft.Value, _computed))
+            _ = ShowAsync();
     }
 
     // Quick changes overtake one another: only what was asked last is shown.
-    private async Task ShowAsync()
+    private async Task ShowAsync(bool anew = false)
     {
+        var episode = Draft.Value;
+        if (!anew && ReferenceEquals(episode, _computed))
+            return;
+        _computed = episode;
         var asked = ++_asked;
-        var work = await ComputeAsync(Episode, _open.Token);
+        var work = await ComputeAsync(episode);
         if (asked != _asked)
             return;
         Work = work;
@@ -193,7 +161,7 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
     }
 
     // A plan for other drinks is of no use; one for the same drinks is shown as stale until it is planned again.
-    private Task<EpisodeWork> ComputeAsync(Episode episode, CancellationToken cancel)
+    private Task<EpisodeWork> ComputeAsync(Episode episode)
     {
         var question = ShootPlans.QuestionOf(episode);
         if (question != _planned && plans.Find(question, Bar) is { } known)
@@ -202,52 +170,14 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
             _plan = null;
         IsPlanStale = _plan is not null && question != _planned;
         var (bar, log, today, plan) = (Bar, Log, Today, _plan);
-        return Task.Run(() => EpisodeWork.Of(episode, bar, log, today, plan), cancel);
+        return Task.Run(() => EpisodeWork.Of(episode, bar, log, today, plan));
     }
 
     private void Tell(PlanningProgress progress)
     {
+        if (_planning is null)
+            return;
         Planning = progress;
         Changed?.Invoke();
-    }
-
-    private async Task SaveAsync()
-    {
-        var open = _open.Token;
-        await _saving.WaitAsync(open);
-        try
-        {
-            if (_theirs is not null || _saved is null || open.IsCancellationRequested)
-                return;
-            var wanted = Episode;
-            if (ReferenceEquals(wanted, _saved.Value))
-                return;
-            IsSaving = true;
-            Changed?.Invoke();
-            switch (await episodes.SaveAsync(wanted, _saved.Version, cancel: CancellationToken.None))
-            {
-                case SaveResult<Episode>.Saved saved:
-                    _saved = saved.Now with { Value = wanted };
-                    Problem = null;
-                    break;
-                case SaveResult<Episode>.Conflict conflict:
-                    _theirs = conflict.Theirs;
-                    Problem = "Not saved: someone else saved this episode meanwhile.";
-                    break;
-                default:
-                    Problem = "Not saved: this episode was deleted meanwhile. It waits in the bin of the episodes.";
-                    break;
-            }
-        }
-        catch (Exception problem) when (problem is System.Data.Common.DbException or IOException or Microsoft.EntityFrameworkCore.DbUpdateException)
-        {
-            Problem = $"Not saved: {problem.Message.TrimEnd('.')}. What you typed is still here.";
-        }
-        finally
-        {
-            IsSaving = false;
-            _saving.Release();
-            Changed?.Invoke();
-        }
     }
 }
