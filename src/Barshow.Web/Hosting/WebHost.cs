@@ -59,7 +59,7 @@ public static class WebHost
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapHealthChecks("/health");
-        EpisodeFiles.Map(app);
+        Downloads.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
     }
 

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using Barshow.Data.Archive;
 using Barshow.Data.Stores;
 using Barshow.Engine.Names;
 using Barshow.Engine.Publishing;
@@ -7,8 +8,8 @@ using Barshow.Web.Desk;
 
 namespace Barshow.Web.Hosting;
 
-/// <summary>What a browser can download of an episode.</summary>
-internal static class EpisodeFiles
+/// <summary>What a browser can download: an episode's package and call sheet, and the archive of the house.</summary>
+internal static class Downloads
 {
     private const string CallSheet = "call-sheet.html";
 
@@ -16,6 +17,7 @@ internal static class EpisodeFiles
     {
         app.MapGet("/episodes/{slug}/package.zip", ZipAsync);
         app.MapGet("/episodes/{slug}/" + CallSheet, CallSheetAsync);
+        app.MapGet("/house/archive.zip", ArchiveAsync);
     }
 
     private static async Task<IResult> ZipAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
@@ -40,6 +42,14 @@ internal static class EpisodeFiles
         await MakeAsync(slug, episodes, bars, logs, plans, clock, cancel) is { } package && package.Files.FirstOrDefault(file => file.Path == CallSheet) is { } page
             ? Results.Text(page.ReadText(), "text/html; charset=utf-8")
             : Results.NotFound();
+
+    private static async Task<IResult> ArchiveAsync(HouseExport export, TimeProvider clock, CancellationToken cancel)
+    {
+        var file = new MemoryStream();
+        await export.ExportAsync(file, cancel);
+        file.Position = 0;
+        return Results.File(file, "application/zip", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"barshow-{clock.GetLocalNow():yyyy-MM-dd}.zip"));
+    }
 
     private static async Task<EpisodePackage?> MakeAsync(string name, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
     {
