@@ -121,6 +121,7 @@ internal sealed class MiseSchedule
             ("least early work on what perishes", "weighted minutes", LinearExpr.Sum(_tasks.Where(task => task.Perishes > 0).Select(task => (_latest - Minutes(task) - _start[task]) * task.Perishes))),
             ("latest beginning", "minutes before the session ends", _latest - begins),
         ];
+        Hint(ByHand(), begins);
         foreach (var (aim, unit, early) in aims)
         {
             _model.Minimize(early);
@@ -133,14 +134,49 @@ internal sealed class MiseSchedule
             levels.Add(new(aim, reached, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), unit, status is CpSolverStatus.Optimal));
             best = [.. _tasks.Select(task => task with { Start = At(solver.Value(_start[task])), End = At(solver.Value(_start[task]) + Minutes(task)) })];
             _model.Add(early <= reached);
-            _model.ClearHints();
-            foreach (var start in _start.Values.Append(begins))
-                _model.AddHint(start, solver.Value(start));
+            Hint(_tasks.ToDictionary(task => task, task => (int)solver.Value(_start[task])), begins);
             if (cancel.IsCancellationRequested)
                 break;
         }
 
         return best is null ? null : (best, levels);
+    }
+
+    private void Hint(Dictionary<MiseTask, int> starts, IntVar begins)
+    {
+        _model.ClearHints();
+        foreach (var (task, start) in starts)
+            _model.AddHint(_start[task], start);
+        _model.AddHint(begins, starts.Values.Min());
+    }
+
+    /// <summary>Hours as a person would set them: from the end backward, what perishes most placed first, each as late as hands, equipment and what follows it allow. A beginning for the solver.</summary>
+    private Dictionary<MiseTask, int> ByHand()
+    {
+        Dictionary<MiseTask, int> starts = [];
+        while (starts.Count < _tasks.Count)
+        {
+            // A task is placed when all that must follow it is.
+            var next = _tasks.Where(task => !starts.ContainsKey(task) && !_tasks.Any(later => later.After.Contains(task.Key) && later != task && !starts.ContainsKey(later)))
+                .OrderByDescending(task => task.Perishes).ThenByDescending(Minutes).FirstOrDefault()
+                ?? _tasks.First(task => !starts.ContainsKey(task));
+            var end = _tasks.Where(later => later.After.Contains(next.Key) && starts.ContainsKey(later)).Select(later => starts[later]).Append(Floor(next.NotAfter)).Min();
+            while (!Fits(next, end - Minutes(next), starts))
+                end--;
+            starts[next] = end - Minutes(next);
+        }
+
+        return starts;
+    }
+
+    private bool Fits(MiseTask task, int start, Dictionary<MiseTask, int> starts)
+    {
+        var beside = starts.Where(placed => placed.Value < start + Minutes(task) && placed.Value + Minutes(placed.Key) > start).ToList();
+        if (task.Equipment.Length > 0 && beside.Any(placed => placed.Key.Equipment == task.Equipment))
+            return false;
+        // Hands are short somewhere in the span only if they are at its start or where another task begins in it.
+        return beside.Select(placed => Math.Max(start, placed.Value)).Append(start)
+            .All(at => beside.Where(placed => placed.Value <= at && placed.Value + Minutes(placed.Key) > at).Sum(placed => Math.Min(_hands, placed.Key.Hands)) + Math.Min(_hands, task.Hands) <= _hands);
     }
 
     private static CpSolver Solver(double effort) => new()

@@ -40,7 +40,8 @@ internal sealed partial class OrderModel
             using var solver = Solver(_day.Settings.EffortPerLevel, cancel, out var registration);
             CpSolverStatus status;
             using (registration)
-                status = solver.Solve(_model);
+            using (FirstFound found = new(() => progress?.Report(new("a first order is found", 1, _day.Settings.Aims.Count + 1))))
+                status = levels.Count == 0 ? solver.Solve(_model, found) : solver.Solve(_model);
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             {
                 impossible = status is CpSolverStatus.Infeasible;
@@ -135,6 +136,18 @@ internal sealed partial class OrderModel
             _model.AddHint(choice, solver.BooleanValue(choice) ? 1 : 0);
         foreach (var time in _start.Values.Concat(_wait.Values).Append(_inHand))
             _model.AddHint(time, solver.Value(time));
+    }
+
+    private sealed class FirstFound(Action tell) : CpSolverSolutionCallback
+    {
+        private bool _told;
+
+        public override void OnSolutionCallback()
+        {
+            if (!_told)
+                tell();
+            _told = true;
+        }
     }
 
     private static CpSolver Solver(double effort, CancellationToken cancel, out CancellationTokenRegistration registration)
