@@ -38,7 +38,7 @@ internal sealed partial class LineGrammar
             case '–' or '*' or '·' or '>' or '#' or '_' or '"' or '\'' or '“' or '‘' or '`' or '+' or ':' or ';' or '|' or '…' or '&':
                 return token.Mark != '|' || !(run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Vulgar || run.Touches(i + 1) && run[i + 1].Is('/') && run[i + 2].Kind == TokenKind.Digits);
             case '(' or '[' or '{' or '~' or '≈' or '⅟' or '<' or '%' or '$' or '=':
-                return token.Mark == '=';
+                return token.Mark is '=' or '<';
             default:
                 return char.IsSurrogate(token.Mark) || CharUnicodeInfo.GetUnicodeCategory(token.Mark) is UnicodeCategory.OtherSymbol or UnicodeCategory.MathSymbol
                     or UnicodeCategory.OtherPunctuation or UnicodeCategory.DashPunctuation or UnicodeCategory.InitialQuotePunctuation or UnicodeCategory.PrivateUse;

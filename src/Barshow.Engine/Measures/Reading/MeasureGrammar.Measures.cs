@@ -34,13 +34,14 @@ internal sealed partial class MeasureGrammar
             return piece;
         measure.IsArticle = low.IsArticle;
         measure.Vague = low.Value == 3 && run[next - 1].Has(Role.Vague);
+        next = SaidAgain(next, low);
         var high = low;
         if (measure.Vague || run[next - 1].Lexeme is { Cardinal: 2, Word: "couple" or "pair" })
             next = run[next].Has(Role.Of) ? next + 1 : next;
         else if (!low.IsArticle)
             next = RangeOrTimes(next, ref low, ref high, ref measure);
 
-        next = UnitOf(next, low, ref measure, out var unit);
+        next = UnitOf(next, high, ref measure, out var unit);
         Heap(ref unit, ref measure);
         next = AfterMeasureUnit(next, unit, ref low, ref high, ref measure);
         measure.To = next;
@@ -65,6 +66,10 @@ internal sealed partial class MeasureGrammar
         return true;
     }
 
+    // "two (2) dashes".
+    private int SaidAgain(int i, in NumberRead number) =>
+        run[i].Is('(') && Number(i + 1, out var again) is var next and > 0 && !again.IsArticle && again.Value == number.Value && run[next].Is(')') ? next + 1 : i;
+
     private int SkipAbout(int i)
     {
         var at = i;
@@ -86,76 +91,6 @@ internal sealed partial class MeasureGrammar
         run[i].Kind is TokenKind.Digits or TokenKind.Vulgar or TokenKind.Raised
         || run[i].Is('.') || run[i].Is('⅟')
         || run[i].Lexeme is { } lexeme && (lexeme.Cardinal is not null || lexeme.Share is not null || lexeme.Unit is not null || (lexeme.Role & (Role.Article | Role.Point)) != 0);
-
-    /// <summary>manner = [ article ] one or two words of how full a measure is, before a number or a unit: "a scant", "heaped".</summary>
-    private int Manner(int i, ref MeasureRead measure)
-    {
-        var at = run[i].Has(Role.Article) && run[i + 1].Has(Role.Manner) ? i + 1 : i;
-        var from = at;
-        while (at < from + 2 && run[at].Has(Role.Manner))
-            at++;
-        if (at == from || !(IsMeasureStart(at) || at > from && run[i].Has(Role.Article) && UnitAt(at, true, out _) > 0))
-            return i;
-        measure.MannerFrom = from;
-        measure.MannerTo = at;
-        return at;
-    }
-
-    /// <summary>range = ( "-" | "–" | "to" | "or" ) number, and "and" after "between".</summary>
-    private int RangeOrTimes(int i, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
-    {
-        ref readonly var token = ref run[i];
-        if (token.Has(Role.Times) || token.Is('×'))
-            return Times(i, ref low, ref high);
-        if (OrSo(i) is var orSo and > 0)
-            return orSo;
-        if (IsRangeMark(i, measure.From < i && run[measure.From].Lexeme?.Word == "between") is var at and > 0)
-        {
-            var end = Number(at, out var upper);
-            if (end > 0 && !upper.IsArticle && !IsNumberInName(end) && (upper.Flaw == Flaw.None || low.Flaw == Flaw.None))
-            {
-                high = upper;
-                return end;
-            }
-        }
-
-        return i;
-
-    }
-
-    // "2 or so", "2-ish".
-    private int OrSo(int i)
-    {
-        if (run[i].Has(Role.Or) && run[i + 1].Lexeme?.Word == "so")
-            return i + 2;
-        var ish = run[i].Is('-') ? i + 1 : i;
-        return run[ish].Kind == TokenKind.Word && run.Touches(ish) && Is(run.TextOf(run[ish]), "ish") ? ish + 1 : -1;
-    }
-
-    /// <summary>times = ( "x" | "×" ) before what is counted: "2 x egg yolks"; "2 x 330 ml cans"; and "2 x 30 ml", which is 60 ml.</summary>
-    private int Times(int i, ref NumberRead low, ref NumberRead high)
-    {
-        if (run[i + 1].Kind is TokenKind.End)
-            return i;
-        if (Number(i + 1, out var each) is var end and > 0 && each is { Flaw: Flaw.None, IsArticle: false }
-            && UnitAt(end, true, out var unit) is var after and > 0 && unit.Unit.Kind is UnitKind.Volume or UnitKind.Mass
-            && !(UnitAt(after, true, out var container) > 0 && (container.Use & UnitUse.Container) != 0))
-        {
-            low.Value *= each.Value;
-            high = low;
-            return end;
-        }
-
-        return i + 1;
-    }
-
-    private int IsRangeMark(int i, bool isBetween = false)
-    {
-        ref readonly var token = ref run[i];
-        if (token.Kind == TokenKind.Mark && token.Mark is '-' or '–' or '~' or '−')
-            return i + 1;
-        return token.Has(Role.To) || token.Has(Role.Or) || token.Has(Role.And) && isBetween ? i + 1 : -1;
-    }
 
     /// <summary>Whether what follows a number makes it part of a name: "151-proof", "40%", "12 year old", "2:1".</summary>
     public bool IsNumberInName(int i)
@@ -182,8 +117,8 @@ internal sealed partial class MeasureGrammar
         // "three quarters of an ounce", "half an ounce", "half a lime".
         if (number.IsShare)
         {
-            var of = run[i].Has(Role.Of) ? i + 1 : i;
-            var article = run[of].Has(Role.Article) || of > i && run[of].Lexeme is { Cardinal: 1 } ? of + 1 : of;
+            var of = run[Hyphen(i)].Has(Role.Of) ? Hyphen(Hyphen(i) + 1) : Hyphen(i);
+            var article = run[of].Has(Role.Article) || of > i && run[of].Lexeme is { Cardinal: 1 } ? Hyphen(of + 1) : of;
             if (article > i && UnitAt(article, true, out unit) is var shared and > 0)
                 return shared;
             if (article > i && run[article].Has(Role.Manner) && UnitAt(article + 1, true, out unit) is var sharedManner and > 0)
@@ -212,143 +147,6 @@ internal sealed partial class MeasureGrammar
             return container;
         unit = default;
         return i;
-    }
-
-    /// <summary>sized piece = number [ "-" ] length piece: a "1-inch piece" is one piece, whose length goes into the note.</summary>
-    private int SizedPiece(int from, int i, ref MeasureRead measure)
-    {
-        var at = run[i].Is('-') ? i + 1 : i;
-        if (!run[at].Has(Role.Length) && !run[at].Is('″') && !run[at].Is('"'))
-            return -1;
-        var end = UnitAt(at + 1, true, out var unit);
-        if (end < 0 || unit.Unit.Kind != UnitKind.Count)
-        {
-            if (!run[at].Has(Role.Length) || !(run[at + 1].Kind == TokenKind.Word))
-                return -1;
-            (unit.Unit, end) = (Unit.Piece, at + 1);
-        }
-
-        (measure.MannerFrom, measure.MannerTo, measure.Unit, measure.To) = (from, at + 1, unit.Unit, end);
-        var one = new NumberRead { Value = Rational.One };
-        Settle(one, one, unit.Unit, ref measure);
-        return end;
-    }
-
-    // "heaped" belongs to the unit, whichever side of the number it stands.
-    private void Heap(ref UnitRead unit, ref MeasureRead measure)
-    {
-        if (measure.MannerTo <= measure.MannerFrom || !IsHeaped(measure.MannerFrom, measure.MannerTo))
-            return;
-        var heaped = unit.Unit == Unit.Teaspoon ? Unit.HeapedTeaspoon : unit.Unit == Unit.Tablespoon ? Unit.HeapedTablespoon : null;
-        if (heaped is null)
-            return;
-        unit.Unit = heaped;
-        if (measure.MannerTo - measure.MannerFrom == 1)
-            (measure.MannerFrom, measure.MannerTo) = (0, 0);
-    }
-
-    private bool IsHeaped(int from, int to)
-    {
-        for (var i = from; i < to; i++)
-        {
-            if (run[i].Lexeme?.Word is "heaped" or "heaping" or "rounded")
-                return true;
-        }
-
-        return false;
-    }
-
-    /// <summary>sized = [ "(" ] [ "x" ] number unit [ ")" ] container: the "12-oz can" of "1 12-oz can"; a "1-inch piece".</summary>
-    private int SizedContainer(int i, ref MeasureRead measure, out UnitRead unit)
-    {
-        unit = default;
-        var open = run[i].Is('(') ? i + 1 : i;
-        if (run[open].Kind is not (TokenKind.Digits or TokenKind.Vulgar) && run[open].Lexeme?.Cardinal is null)
-            return -1;
-        var next = Number(open, out var size);
-        if (next < 0 || size.Flaw != Flaw.None)
-            return -1;
-        UnitRead each = default;
-        var dash = run[next].Is('-') ? next + 1 : next;
-        var isLength = run[dash].Has(Role.Length) || run[next].Is('″') || run[next].Is('"');
-        var after = isLength ? dash + 1 : UnitAt(next, true, out each);
-        if (after < 0 || (!isLength && each.Unit?.Kind is not (UnitKind.Volume or UnitKind.Mass)))
-            return -1;
-        if (open > i)
-        {
-            if (!run[after].Is(')'))
-                return -1;
-            after++;
-        }
-
-        var container = UnitAt(after, true, out unit);
-        if (container < 0 || (unit.Use & UnitUse.Container) == 0 && !(isLength && unit.Unit.Kind == UnitKind.Count))
-            return -1;
-        if (isLength)
-            (measure.MannerFrom, measure.MannerTo) = (open, open > i ? after - 1 : after);
-        else
-            measure.Each = Measures.Measure.Of(size.Value, each.Unit);
-        return container;
-    }
-
-    /// <summary>What may follow the unit: "and a half"; "or two"; a range whose unit is said twice; "plus" a second amount of a kindred unit.</summary>
-    private int AfterMeasureUnit(int i, in UnitRead unit, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
-    {
-        measure.Unit = unit.Unit;
-        measure.OtherUnit = unit.Other;
-        measure.Repaired |= unit.Repaired;
-        if (unit.Unit is null)
-            return i;
-        var next = i;
-        if (low.Value.IsWhole && high.Value == low.Value)
-        {
-            next = AndShare(i, ref low);
-            high = low;
-        }
-
-        // "a dash or two".
-        if (run[next].Has(Role.Or) && high.Value == low.Value && run[next + 1].Lexeme is { Cardinal: > 1 } && Number(next + 1, out var orMore) is var end and > 0
-            && UnitAt(end, true, out _) < 0 && orMore.Value > low.Value)
-        {
-            high = orMore;
-            return end;
-        }
-
-        if (OrSo(next) is var orSo and > 0)
-            return orSo;
-
-        // "45 ml to 60 ml", "2 oz - 3 oz".
-        if (high.Value == low.Value && IsRangeMark(next) is var at and > 0 && Number(at, out var upper) is var upperEnd and > 0
-            && upper.Flaw == Flaw.None && !upper.IsArticle && UnitAt(upperEnd, true, out var upperUnit) is var afterUpper and > 0
-            && upperUnit.Unit == unit.Unit && upper.Value > low.Value)
-        {
-            high = upper;
-            return afterUpper;
-        }
-
-        return Sum(next, unit.Unit, ref low, ref high);
-    }
-
-    /// <summary>sum = ( "plus" | "+" | "and" ) number unit, where both units are ounces and spoons, or both metric.</summary>
-    private int Sum(int i, Unit unit, ref NumberRead low, ref NumberRead high)
-    {
-        if (!(run[i].Has(Role.Plus) || run[i].Is('+') || run[i].Has(Role.And)) || low.Value != high.Value || low.Flaw != Flaw.None)
-            return i;
-        var next = Number(i + 1, out var more);
-        if (next < 0 || more.Flaw != Flaw.None)
-            return i;
-        var end = UnitAt(next, true, out var moreUnit);
-        if (end < 0)
-            return i;
-        var ratio = unit.Ounces is { } ounces && moreUnit.Unit.Ounces is { } moreOunces ? moreOunces / ounces
-            : unit.Millilitres is { } millilitres && moreUnit.Unit.Millilitres is { } moreMillilitres ? moreMillilitres / millilitres
-            : (Rational?)null;
-        if (ratio is not { } each)
-            return i;
-        low.Value += more.Value * each;
-        low.Repaired |= more.Repaired;
-        high = low;
-        return end;
     }
 
     /// <summary>unit alone = a unit that means one: "dash of bitters", "barspoon syrup", "sprig of mint".</summary>

@@ -21,6 +21,8 @@ internal sealed partial class MeasureGrammar
         unit = default;
         if (run[i].Is('-') && run.Touches(i) && run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word)
             i++;
+        else if (afterNumber && mends && run[i].Kind == TokenKind.Mark && run[i].Mark is '-' or '/' or '.' or ':' && run[i + 1].Lexeme is { IsStrongUnit: true, Word.Length: > 1 })
+            i++;
         if (afterNumber && OunceWithFigure(i) is var ounce and > 0)
         {
             unit = new() { Unit = Unit.Ounce, Use = UnitUse.Strong, Repaired = true };

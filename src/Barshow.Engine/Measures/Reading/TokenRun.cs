@@ -63,6 +63,14 @@ internal sealed class TokenRun : IDisposable
                 continue;
             }
 
+            if (c == '&' && Entity(text.AsSpan(at), out var mark) is var length and > 0)
+            {
+                if (mark != ' ')
+                    Add(new(TokenKind.Vulgar, at, length, mark, null));
+                at += length;
+                continue;
+            }
+
             var kind = KindOf(c);
             var end = at + 1;
             if (kind == TokenKind.Word)
@@ -118,6 +126,20 @@ internal sealed class TokenRun : IDisposable
         }
 
         _tokens[Count++] = token;
+    }
+
+    // What pages leave in pasted lines: "2&nbsp;oz", "&frac12; oz".
+    private static int Entity(ReadOnlySpan<char> text, out char mark)
+    {
+        (mark, var length) = text switch
+        {
+            _ when text.StartsWith("&nbsp;", StringComparison.Ordinal) => (' ', 6),
+            _ when text.StartsWith("&frac12;", StringComparison.Ordinal) => ('½', 8),
+            _ when text.StartsWith("&frac14;", StringComparison.Ordinal) => ('¼', 8),
+            _ when text.StartsWith("&frac34;", StringComparison.Ordinal) => ('¾', 8),
+            _ => (' ', 0),
+        };
+        return length;
     }
 
     private static bool IsGap(char c) => c == ' ' || (c < 128 ? c is '\t' or '\r' or '\n' or '\f' or '\v' : char.IsWhiteSpace(c) || IsInvisible(c));
