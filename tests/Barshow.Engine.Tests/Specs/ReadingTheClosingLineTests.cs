@@ -40,6 +40,10 @@ public class ReadingTheClosingLineTests
     [InlineData("coupe, lime wheel", "- | coupe, None, None | lime wheel")]
     [InlineData("stirred, served up in a coupe, lemon twist", "stirred | coupe, chilled, None, Single | lemon twist")]
     [InlineData("stirred, on the rocks, lemon twist", "stirred | -, Cubed, Single | lemon twist")]
+    [InlineData("shaken hard with ice for 12 seconds, double strained into a chilled coupe, lime wheel", "shaken 12 s | coupe, chilled, None, Fine | lime wheel")]
+    [InlineData("stirred with ice, rocks over a large cube, orange peel", "stirred | rocks, Large, Single | orange peel")]
+    [InlineData("blended with crushed ice, highball", "blended | highball, chilled, None, None | -")]
+    [InlineData("shaken with crushed ice, open poured, rocks", "shaken | rocks, Crushed, Open | -")]
     public void A_closing_line_gives_method_serve_and_garnish(string line, string expected) => Assert.Equal(expected, Written(FinishReader.Read(line, Kit, Shelf)));
 
     [Theory]
@@ -86,6 +90,15 @@ public class ReadingTheClosingLineTests
         Assert.Equal("mint", beside.Ingredient.Text);
         Assert.Equal("1 sprig", beside.Measure!.ToString());
     }
+
+    [Theory]
+    [InlineData("mint", "")]
+    [InlineData("two limes", "2")]
+    [InlineData("salt rim", "")]
+    [InlineData("lime wheel on the rim", "1 wheel")]
+    [InlineData("half lime wheel", "1/2 wheel")]
+    public void A_garnish_is_counted_only_where_it_can_be(string garnish, string measure) =>
+        Assert.Equal(measure, FinishReader.Read("shaken, coupe, " + garnish, Kit, Shelf).Garnish!.Measure?.ToString() ?? "");
 
     [Fact]
     public void A_spent_shell_is_bought_for_nothing()

@@ -1,5 +1,5 @@
 using Barshow.Engine.Findings;
-using Barshow.Engine.Names;
+using Barshow.Engine.Specs.Reading;
 
 namespace Barshow.Engine.Specs.Checks;
 
@@ -17,5 +17,5 @@ internal static class RimAndStrawCheck
 
     private static bool HasRim(CheckedSpec drink) =>
         drink.Lines.Any(line => line.Line.Use is LineUse.Rimmed)
-        || (drink.Spec.Garnish is { } garnish && NameFolding.Fold(garnish.Text).Split(' ').Contains("rim"));
+        || (drink.Spec.Garnish is { } garnish && garnish.Beside.Prepend(garnish).Any(piece => GarnishReader.IsRim(piece.Text)));
 }

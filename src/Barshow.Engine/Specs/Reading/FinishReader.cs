@@ -57,6 +57,7 @@ internal sealed class FinishReading(string line, BarKit kit, IngredientShelf she
     private bool? _chilled;
     private bool? _straw;
     private IceKind? _ice;
+    private IceKind? _tinIce;
     private Straining? _strain;
 
     public Finish Run()
@@ -68,7 +69,7 @@ internal sealed class FinishReading(string line, BarKit kit, IngredientShelf she
         if (method is null && _glasses.Count == 0 && _garnish.Count == 0 && !_noGarnish)
             _findings.Add(FinishSentences.NothingRead(line));
         var (name, glass) = _glasses.Count > 0 ? _glasses[0] : ("", null);
-        var ice = _ice ?? (_hot ? IceKind.None : IceHabit(method?.Kind, name, glass));
+        var ice = _ice ?? (_strain is Straining.Open ? _tinIce : null) ?? (_hot ? IceKind.None : IceHabit(method?.Kind, name, glass));
         return new(method, new()
         {
             Glass = GlassSlug(name, glass),
@@ -253,10 +254,15 @@ internal sealed class FinishReading(string line, BarKit kit, IngredientShelf she
                 _strain ??= strain;
         }
 
-        // "mint sprig and straw" is no mention of "up": single words count only where nothing else is said or a connecting word stands before.
+        // "Shaken with crushed ice" speaks of the tin, "over crushed ice" of the glass.
+        var inTheTin = words.Exists(word => FinishWords.Doings.TryGetValue(word.Text, out var doing) && doing is not (Doing.Build or Doing.Swizzle or Doing.Layer));
         foreach (var (phrase, ice) in FinishWords.Ices)
         {
-            if (Take(words, phrase))
+            if (!TryTake(words, phrase, out var before))
+                continue;
+            if (inTheTin && (before is "with" || phrase.StartsWith("with ", StringComparison.Ordinal)))
+                _tinIce ??= ice;
+            else
                 _ice ??= ice;
         }
 
@@ -273,14 +279,18 @@ internal sealed class FinishReading(string line, BarKit kit, IngredientShelf she
     }
 
     // Removes the phrase where it stands as whole words.
-    private static bool Take(List<FoldedWord> words, string phrase)
+    private static bool Take(List<FoldedWord> words, string phrase) => TryTake(words, phrase, out _);
+
+    private static bool TryTake(List<FoldedWord> words, string phrase, out string before)
     {
+        before = "";
         var wanted = phrase.Split(' ');
         for (var i = 0; i + wanted.Length <= words.Count; i++)
         {
             var at = i;
             if (!wanted.Select((word, k) => words[at + k].Text == word).All(same => same))
                 continue;
+            before = i > 0 ? words[i - 1].Text : "";
             words.RemoveRange(i, wanted.Length);
             return true;
         }

@@ -1,6 +1,7 @@
 using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
+using Barshow.Engine.Names;
 
 namespace Barshow.Engine.Specs.Reading;
 
@@ -27,6 +28,18 @@ public static class GarnishReader
         };
     }
 
+    /// <summary>Whether a garnish is a rim of the glass, and not something that sits on one: "salt rim", not "lime wheel on the rim".</summary>
+    public static bool IsRim(string text)
+    {
+        var words = NameFolding.Fold(text).Split(' ');
+        var rim = Array.IndexOf(words, "rim");
+        return rim >= 0 && !words.Take(rim).Any(word => word is "on" or "from" or "over");
+    }
+
+    // "Mint" is a sprig and no whole bunch, "lime" a cut and no whole fruit, unless a number says otherwise; "olive" is one olive.
+    private static bool CountsWhole(Ingredient? ingredient, List<string> words) => ingredient is not null
+        && (ingredient.Kind is not (IngredientKind.Herb or IngredientKind.Fruit or IngredientKind.Vegetable) || words.Exists(word => char.IsAsciiDigit(word[0]) || FinishWords.Numbers.ContainsKey(word)));
+
     private static string Joined(string[] texts) => texts.Length < 2 ? texts[0] : string.Join(", ", texts[..^1]) + " and " + texts[^1];
 
     private static string[] SplitAt(string text, string word) =>
@@ -46,12 +59,12 @@ public static class GarnishReader
         var ingredient = IngredientOf(text, words, shelf);
         var leftover = words.Exists(word => word is "spent" or "shell" or "hull" or "husk");
         var count = CountOf(words);
-        var uncounted = words.Exists(word => word is "grated" or "dusting" or "dust" or "rim" or "ground");
+        var uncounted = words.Exists(word => word is "grated" or "dusting" or "dust" or "ground") || IsRim(text);
         return new(text)
         {
             Ingredient = ingredient?.Slug ?? default,
             FromLeftovers = leftover,
-            Measure = uncounted || leftover || (cut is null && ingredient is null) ? null
+            Measure = uncounted || leftover || (cut is null && !CountsWhole(ingredient, words)) ? null
                 : words.Contains("half") && cut is not null ? Measure.Of(count * new Rational(1, 2), cut)
                 : Measure.Of(count, cut),
         };
