@@ -57,6 +57,9 @@ public sealed record Episode
     /// <summary>How long the film is, in seconds; null until it exists.</summary>
     public double? FilmLengthSeconds { get; init; }
 
+    /// <summary>What was published, oldest first; empty until it is.</summary>
+    public IReadOnlyList<Publication> Publications { get; init; } = [];
+
     /// <summary>Where the film can be seen, a full web address; empty until it is published.</summary>
     public string FilmAddress { get; init; } = "";
 

@@ -38,6 +38,9 @@ public sealed record EpisodeResults
     /// <summary>Drinks of the lineup that were shown before.</summary>
     public IReadOnlyList<EarlierFeature> Earlier { get; init; } = [];
 
+    /// <summary>Lines that were found said on film; empty until its captions are read.</summary>
+    public IReadOnlyList<SaidLine> Said { get; init; } = [];
+
     /// <summary>What every other engine had to say.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

@@ -10,9 +10,4 @@ public static class HtmlText
 
     /// <summary>The text as one line, cleaned and escaped.</summary>
     public static string Of(string? text) => Encoder.Encode(PlainText.Line(text));
-
-    /// <summary>An address for <c>href</c> or <c>src</c>: only absolute http and https addresses pass, everything else gives null.</summary>
-    /// <remarks>Keeps <c>javascript:</c> and <c>data:</c> out of pages that a maker hosts.</remarks>
-    public static string? Address(string? text) =>
-        WebAddress.TryRead(text, out var address) ? Encoder.Encode(address) : null;
 }
