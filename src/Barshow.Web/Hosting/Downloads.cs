@@ -22,7 +22,7 @@ internal static class Downloads
 
     private static async Task<IResult> ZipAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
     {
-        if (await MakeAsync(slug, episodes, bars, logs, plans, clock, cancel) is not { } package)
+        if (await MakeAsync(slug, new() { MadeAt = clock.GetLocalNow() }, episodes, bars, logs, plans, clock, cancel) is not { } package)
             return Results.NotFound();
         var file = new MemoryStream();
         await using (var zip = await ZipArchive.CreateAsync(file, ZipArchiveMode.Create, leaveOpen: true, entryNameEncoding: null, cancel))
@@ -39,7 +39,7 @@ internal static class Downloads
     }
 
     private static async Task<IResult> CallSheetAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel) =>
-        await MakeAsync(slug, episodes, bars, logs, plans, clock, cancel) is { } package && package.Files.FirstOrDefault(file => file.Path == CallSheet) is { } page
+        await MakeAsync(slug, new() { Cards = false, Site = false, Pdf = false }, episodes, bars, logs, plans, clock, cancel) is { } package && package.Files.FirstOrDefault(file => file.Path == CallSheet) is { } page
             ? Results.Text(page.ReadText(), "text/html; charset=utf-8")
             : Results.NotFound();
 
@@ -51,7 +51,7 @@ internal static class Downloads
         return Results.File(file, "application/zip", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"barshow-{clock.GetLocalNow():yyyy-MM-dd}.zip"));
     }
 
-    private static async Task<EpisodePackage?> MakeAsync(string name, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
+    private static async Task<EpisodePackage?> MakeAsync(string name, PackageSettings settings, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
     {
         if (!Slug.TryParse(name, out var slug) || await episodes.FindAsync(slug, cancel) is not { } stored)
             return null;
@@ -59,6 +59,6 @@ internal static class Downloads
         var log = await logs.LoadAsync(cancel);
         var plan = await plans.PlanAsync(stored.Value, bar, null, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-        return EpisodePackage.Make(EpisodeWork.Of(stored.Value, bar, log, today, plan).Results);
+        return EpisodePackage.Make(EpisodeWork.Of(stored.Value, bar, log, today, plan).Results, settings, cancel: cancel);
     }
 }

@@ -72,7 +72,7 @@ internal static class PackageVerb
         var today = DateOnly.FromDateTime(house.Get<TimeProvider>().GetLocalNow().DateTime);
         var work = EpisodeWork.Of(episode, bar, log, today, ShootPlan.Of(episode, bar, cancel: cancel), read.Findings);
         var stored = await EpisodeRecord.KeepAsync(house, episode, today, cancel);
-        await PackageFolder.WriteAsync(folder, EpisodePackage.Make(work.Results).Files, cancel);
+        await PackageFolder.WriteAsync(folder, EpisodePackage.Make(work.Results, new() { MadeAt = house.Get<TimeProvider>().GetLocalNow() }, cancel: cancel).Files, cancel);
         PackageSummary.Write(Console.Out, work, work.Findings, folder);
         if (stored is { } sentence)
             Console.Out.WriteLine(sentence);

@@ -44,7 +44,7 @@ public static class CorrectionNotice
             corrections.AddRange(Changed(drink.Name, before.Lines, drink.Lines));
         }
 
-        corrections.AddRange(last.Drinks.Where(before => now.All(drink => drink.Name != before.Name)).Select(before => new Correction(before.Name, "in the lineup", "")));
+        corrections.AddRange(last.Drinks.Where(before => now.All(drink => drink.Name != before.Name)).Select(before => new Correction(before.Name, "", "no longer in the lineup")));
         return corrections;
     }
 

@@ -99,8 +99,8 @@ public sealed record EpisodePackage
                 yield return page with { Path = "site/" + page.Path };
         if (cards.Count > 0)
             yield return PackageFile.OfText("cards/cues.csv", CueList.Write(results, cards));
-        foreach (var card in cards)
-            foreach (var file in card.Files())
-                yield return file with { Path = "cards/" + file.Path };
+        // Drawing is most of the work, and each card is drawn for itself.
+        foreach (var file in cards.AsParallel().AsOrdered().SelectMany(card => card.Files()))
+            yield return file with { Path = "cards/" + file.Path };
     }
 }

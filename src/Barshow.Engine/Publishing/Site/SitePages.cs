@@ -64,7 +64,8 @@ public sealed class SitePages
             html.Add($"<li><a href=\"{SiteFiles.Page(_names[drink])}\"><img src=\"{SiteFiles.Picture(_names[drink])}\" alt=\"\" width=\"1200\" height=\"1200\" loading=\"lazy\">{drink.Name}</a></li>\n");
         html.Add("</ul>\n");
         if (_results.ViewerBasket is { } basket)
-            AddList(html, "Shopping, to make each drink once", [.. ShoppingPart.Items(basket), ShoppingPart.AtHome(basket), .. ShoppingPart.Ladder(Episode, _results.Ladder)]);
+            AddList(html, "Shopping, to make each drink once", [.. ShoppingPart.Items(basket), ShoppingPart.AtHome(basket)]);
+        AddList(html, "How far the first things go", ShoppingPart.Ladder(Episode, _results.Ladder));
         AddLinks(html);
         AddList(html, "Gifts", SponsorParts.Gifts(Episode).Full.Split('\n'));
         AddList(html, "Corrections", Episode.Publications.Where(version => version.Notice.Length > 0).Reverse().Select(version => version.Notice));
@@ -83,7 +84,7 @@ public sealed class SitePages
         html.Add($"<img class=\"picture\" src=\"{SiteFiles.Picture(_names[drink])}\" alt=\"{spec.Name}, drawn in its glass\" width=\"1200\" height=\"1200\">\n");
         html.Add("<h2>What goes in</h2>\n<ul class=\"lines\">\n");
         foreach (var line in spec.Lines)
-            html.Add($"<li>{_printer.Line(line)}</li>\n");
+            html.Add($"<li>{Casing.AtStart(_printer.Line(line))}</li>\n");
         html.Add($"</ul>\n<p class=\"small\">{RecipePart.Convention(Episode.Convention)}</p>\n");
         if (ServeWords.Of(spec, _results.Bar.Kit) is { Length: > 0 } serve)
             html.Add($"<p>{serve}</p>\n");
