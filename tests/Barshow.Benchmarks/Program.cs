@@ -7,6 +7,8 @@ if (args is ["library", ..])
     return await LibrarySpeed.PrintAsync(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 200);
 if (args is ["read"])
     ReadingSpeed.Print(Console.Out);
+else if (args is ["stock"])
+    StockSpeed.Print(Console.Out);
 else if (args is ["plan", ..])
     LineupSpeed.Print(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 10);
 else if (args is ["plan-stages", var seed])

@@ -1,22 +1,26 @@
 using System.IO.Compression;
+using System.Text;
 using Barshow.Data.Archive;
 using Barshow.Data.Stores;
 using Barshow.Engine.Names;
 using Barshow.Engine.Publishing;
 using Barshow.Engine.Publishing.Packaging;
+using Barshow.Engine.Publishing.Tables;
 using Barshow.Web.Desk;
 
 namespace Barshow.Web.Hosting;
 
-/// <summary>What a browser can download: an episode's package and call sheet, and the archive of the house.</summary>
+/// <summary>What a browser can download: an episode's package, call sheet and order, and the archive of the house.</summary>
 internal static class Downloads
 {
     private const string CallSheet = "call-sheet.html";
+    private const string Order = "shopping.csv";
 
     public static void Map(WebApplication app)
     {
         app.MapGet("/episodes/{slug}/package.zip", ZipAsync);
         app.MapGet("/episodes/{slug}/" + CallSheet, CallSheetAsync);
+        app.MapGet("/episodes/{slug}/" + Order, OrderAsync);
         app.MapGet("/house/archive.zip", ArchiveAsync);
     }
 
@@ -42,6 +46,16 @@ internal static class Downloads
         await MakeAsync(slug, new() { Cards = false, Site = false, Pdf = false }, episodes, bars, logs, plans, clock, cancel) is { } package && package.Files.FirstOrDefault(file => file.Path == CallSheet) is { } page
             ? Results.Text(page.ReadText(), "text/html; charset=utf-8")
             : Results.NotFound();
+
+    // The order needs no shoot day, so nothing is solved for it.
+    private static async Task<IResult> OrderAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, TimeProvider clock, CancellationToken cancel)
+    {
+        if (!Slug.TryParse(slug, out var name) || await episodes.FindAsync(name, cancel) is not { } stored)
+            return Results.NotFound();
+        var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+        var work = EpisodeWork.Of(stored.Value, await bars.LoadAsync(cancel), await logs.LoadAsync(cancel), today);
+        return Results.File(Encoding.UTF8.GetBytes(ShoppingTable.Write(work.ShootBasket, work.Results)), "text/csv; charset=utf-8", $"{slug}-order.csv");
+    }
 
     private static async Task<IResult> ArchiveAsync(HouseExport export, TimeProvider clock, CancellationToken cancel)
     {

@@ -78,6 +78,9 @@ public static class BottleBudgetPlanner
         {
             var makings = Makings.Of(drink, episode, bar.House, DemandFor.Shoot);
             var all = demand.Parts.Where(part => part.Drink == drink.Spec.Slug && part.Amount.Kind is QuantityKind.Millilitres).Sum(part => part.Amount.Amount);
+            // One drink may stand in a lineup twice; its demand is shared by how often each is made.
+            var together = episode.Lineup.Where(other => other.Spec.Slug == drink.Spec.Slug).Sum(other => Makings.Of(other, episode, bar.House, DemandFor.Shoot).Real);
+            all = all * makings.Real / together;
             var rehearsal = all * makings.Rehearsals / makings.Real;
             rehearsed += rehearsal;
             filmed.Add((drink, all - rehearsal));

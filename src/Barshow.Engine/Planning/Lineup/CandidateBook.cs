@@ -80,9 +80,21 @@ internal sealed partial class CandidateBook
         book.IsFamily = [.. book.Features.Select(feature => feature.StartsWith("family: ", StringComparison.Ordinal))];
         book.Preps = [.. book._preps.Select(prep => (prep, Math.Max(1, (int)Math.Ceiling(prep.Prep!.HandsOn.TotalMinutes))))];
         book.Alike = question.NoTwoAlike ? AlikeDrinks.Pairs([.. book.Candidates.Select(candidate => candidate.Spec)], question.Bar.Ingredients) : [];
+        book.LeaveOutSwapsThatAreThereAlready();
         book.SetBottles();
         book.DropWhatCannotBeChecked();
         return book;
+    }
+
+    // A drink whose base was swapped into another of the catalogue adds nothing: the other is the one to choose.
+    private void LeaveOutSwapsThatAreThereAlready()
+    {
+        var place = PlaceOf(RequirementKind.Alike);
+        var needless = Alike.SelectMany(pair => new[] { (One: pair.First, Other: pair.Second), (One: pair.Second, Other: pair.First) })
+            .Where(pair => Candidates[pair.One].Swapped && !Candidates[pair.Other].Swapped)
+            .Select(pair => pair.One)
+            .ToHashSet();
+        Candidates = [.. Candidates.Select((candidate, at) => needless.Contains(at) ? candidate with { Breaks = [.. candidate.Breaks, place] } : candidate)];
     }
 
     private void SetBottles()

@@ -70,7 +70,7 @@ internal sealed class LineupTally
             var requirement = _book.Requirements[i];
             broken += requirement.Kind switch
             {
-                RequirementKind.Alike => _book.Alike.Count(pair => _lineup.Contains(pair.First) && _lineup.Contains(pair.Second)),
+                RequirementKind.Alike => _counts[i] + _book.Alike.Count(pair => _lineup.Contains(pair.First) && _lineup.Contains(pair.Second)),
                 RequirementKind.MustHave => Has(requirement.Subject) ? 0 : 1,
                 RequirementKind.FamilyCap => OverCap(),
                 RequirementKind.Floor => Math.Max(0, requirement.Floor!.AtLeast - _counts[i]),

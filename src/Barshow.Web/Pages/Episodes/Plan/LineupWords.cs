@@ -20,7 +20,7 @@ internal static class LineupWords
     {
         Aim.Cost => "what viewers pay for whole packs",
         Aim.Variety => "different families, methods, glasses and tags",
-        Aim.Freshness => "featured longest ago, or never",
+        Aim.Freshness => "featured longest ago or never: few points",
         _ => "minutes of making and of house preps",
     };
 
@@ -30,7 +30,7 @@ internal static class LineupWords
         Aim.Cost when priced => string.Create(CultureInfo.InvariantCulture, $"{value:#,0.00} {question.Bar.House.Currency}"),
         Aim.Cost => string.Create(CultureInfo.InvariantCulture, $"{value:0} packs"),
         Aim.Variety => string.Create(CultureInfo.InvariantCulture, $"{value:0} different"),
-        Aim.Freshness => string.Create(CultureInfo.InvariantCulture, $"{value:0} points, fewer is fresher"),
+        Aim.Freshness => string.Create(CultureInfo.InvariantCulture, $"{value:0} points"),
         _ => string.Create(CultureInfo.InvariantCulture, $"{value:0} minutes"),
     };
 }
