@@ -77,6 +77,18 @@ public class UnitFactorTests
     }
 
     [Fact]
+    public void Twenty_drops_are_a_millilitre() =>
+        // UNC pharmacy laboratory page on the USP medicine dropper: 20 drops of water to the millilitre, give or take 2.
+        Assert.Equal(1, Measure.Of(20, Unit.Drop).InMillilitres(Convention.Bar));
+
+    [Fact]
+    public void The_bar_convention_is_the_kitchen_card_of_NIST()
+    {
+        // NIST SP 430, Household Weights and Measures (2004): teaspoon 5 ml, tablespoon 15 ml, fluid ounce 30 ml, cup 240 ml.
+        Assert.Equal([5, 15, 30, 240], new[] { Unit.Teaspoon, Unit.Tablespoon, Unit.Ounce, Unit.Cup }.Select(unit => unit.MillilitresUnder(Convention.Bar)!.Value));
+    }
+
+    [Fact]
     public void An_irish_quarter_gill_is_the_published_spirit_measure()
     {
         // HSE Ireland, standard drink page: 35.5 ml.
