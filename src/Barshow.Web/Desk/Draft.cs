@@ -122,7 +122,7 @@ public sealed class Draft<T>(Stored<T> opened, Func<T, int, Task<SaveResult<T>>>
                 Problem = $"Not saved: {refused.Sentence}";
                 break;
             default:
-                Problem = "Not saved: this was deleted meanwhile. It waits in the bin of its list.";
+                Problem = "Not saved: this was deleted meanwhile. It waits in the bin, under House.";
                 break;
         }
     }

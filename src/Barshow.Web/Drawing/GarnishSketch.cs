@@ -2,8 +2,8 @@ using Barshow.Engine.Names;
 
 namespace Barshow.Web.Drawing;
 
-/// <summary>Where a garnish stands: the middle of the rim, the rim's radius, and drawing units to the millimetre.</summary>
-internal readonly record struct RimPlace(double Middle, double Rim, double Radius, double Scale);
+/// <summary>Where a garnish stands: the middle of the rim, its height and radius, the height of the liquid, and drawing units to the millimetre.</summary>
+internal readonly record struct RimPlace(double Middle, double Rim, double Radius, double Level, double Scale);
 
 /// <summary>Draws a garnish from the words it is printed with; words it does not know draw nothing.</summary>
 internal static class GarnishSketch
@@ -100,6 +100,6 @@ internal static class GarnishSketch
     private static void Dots(Svg svg, RimPlace place, string colour)
     {
         foreach (var at in new[] { -.36, 0, .34 })
-            svg.Add($"<ellipse cx=\"{place.Middle + at * place.Radius}\" cy=\"{place.Rim + 1.5 * place.Scale}\" rx=\"{2.6 * place.Scale}\" ry=\"{1.5 * place.Scale}\" fill=\"{colour}\"/>");
+            svg.Add($"<ellipse cx=\"{place.Middle + at * place.Radius}\" cy=\"{place.Level + 1.5 * place.Scale}\" rx=\"{2.6 * place.Scale}\" ry=\"{1.5 * place.Scale}\" fill=\"{colour}\"/>");
     }
 }

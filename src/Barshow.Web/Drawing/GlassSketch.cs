@@ -63,7 +63,7 @@ public sealed class GlassSketch
         if (_picture.Rimmed)
             DrawRim();
         if (_level > 0)
-            GarnishSketch.Draw(_svg, _picture.Garnish, new(_middle, Y(Top), Rim * _scale, _scale));
+            GarnishSketch.Draw(_svg, _picture.Garnish, new(_middle, Y(Top), Rim * _scale, Y(_level), _scale));
         return _svg.ToString();
     }
 
