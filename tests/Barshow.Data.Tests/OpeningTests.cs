@@ -87,6 +87,21 @@ public sealed class OpeningTests
     }
 
     [Fact]
+    public async Task Every_migration_is_done_in_one_transaction_so_that_a_crash_leaves_none_half_done()
+    {
+        await using var house = await TestHouse.OpenAsync();
+        await using var db = await house.OpenDbAsync();
+        var generator = db.GetService<IMigrationsSqlGenerator>();
+        var assembly = db.GetService<IMigrationsAssembly>();
+
+        foreach (var (name, type) in assembly.Migrations)
+        {
+            var migration = assembly.CreateMigration(type, db.Database.ProviderName!);
+            Assert.All(generator.Generate(migration.UpOperations, migration.TargetModel), command => Assert.False(command.TransactionSuppressed, name));
+        }
+    }
+
+    [Fact]
     public async Task A_database_that_is_up_to_date_is_not_backed_up_again()
     {
         await using var house = await TestHouse.OpenAsync();

@@ -10,13 +10,9 @@ namespace Barshow.Migrations.Sqlite.Migrations
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropColumn(
-                name: "Ingredients",
-                table: "Drinks");
-
-            migrationBuilder.DropColumn(
-                name: "Tags",
-                table: "Drinks");
+            // In SQLite's own words: the usual way copies the whole table and cannot be done in one transaction.
+            migrationBuilder.Sql("""ALTER TABLE "Drinks" DROP COLUMN "Ingredients";""");
+            migrationBuilder.Sql("""ALTER TABLE "Drinks" DROP COLUMN "Tags";""");
         }
 
         /// <inheritdoc />

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Text;
 using Barshow.Data.Archive;
+using Barshow.Data.Backup;
 using Barshow.Data.Stores;
 using Barshow.Engine.Names;
 using Barshow.Engine.Publishing;
@@ -10,7 +11,7 @@ using Barshow.Web.Desk;
 
 namespace Barshow.Web.Hosting;
 
-/// <summary>What a browser can download: an episode's package, call sheet and order, and the archive of the house.</summary>
+/// <summary>What a browser can download: an episode's package, call sheet and order, and the archive and the backups of the house.</summary>
 internal static class Downloads
 {
     private const string CallSheet = "call-sheet.html";
@@ -22,6 +23,7 @@ internal static class Downloads
         app.MapGet("/episodes/{slug}/" + CallSheet, CallSheetAsync);
         app.MapGet("/episodes/{slug}/" + Order, OrderAsync);
         app.MapGet("/house/archive.zip", ArchiveAsync);
+        app.MapGet("/house/backups/{name}", Backup);
     }
 
     private static async Task<IResult> ZipAsync(string slug, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
@@ -64,6 +66,12 @@ internal static class Downloads
         file.Position = 0;
         return Results.File(file, "application/zip", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"barshow-{clock.GetLocalNow():yyyy-MM-dd}.zip"));
     }
+
+    // Only a file of the list is given out, whatever the address says.
+    private static IResult Backup(string name, HouseBackup backup) =>
+        backup.List().FirstOrDefault(kept => kept.Name == name) is { } kept
+            ? Results.File(kept.Path, "application/vnd.sqlite3", kept.Name)
+            : Results.NotFound();
 
     private static async Task<EpisodePackage?> MakeAsync(string name, PackageSettings settings, EpisodeStore episodes, BarStore bars, FeaturedLogStore logs, ShootPlans plans, TimeProvider clock, CancellationToken cancel)
     {

@@ -48,6 +48,7 @@ public static class WebHost
         services.AddScoped<ThemeChoice>();
         services.AddSingleton<ShootPlans>();
         services.AddScoped<EpisodeDesk>();
+        services.AddScoped<Bin>();
         services.AddRazorComponents().AddInteractiveServerComponents();
     }
 
