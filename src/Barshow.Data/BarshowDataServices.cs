@@ -28,6 +28,7 @@ public static class BarshowDataServices
         services.AddSingleton<KitStore>();
         services.AddSingleton<HouseStore>();
         services.AddSingleton<FeaturedLogStore>();
+        services.AddSingleton<BenchLogStore>();
         services.AddSingleton<BarStore>();
         services.AddSingleton<HouseExport>();
         services.AddSingleton<HouseImport>();

@@ -37,6 +37,9 @@ public sealed class BarshowDb(DbContextOptions<BarshowDb> options) : DbContext(o
     /// <summary>Glasses, jiggers and tools.</summary>
     public DbSet<KitRow> Kits => Set<KitRow>();
 
+    /// <summary>What the bench logged.</summary>
+    public DbSet<BenchEntry> BenchEntries => Set<BenchEntry>();
+
     /// <summary>Who changed what and when.</summary>
     public DbSet<Change> Changes => Set<Change>();
 
@@ -70,6 +73,8 @@ public sealed class BarshowDb(DbContextOptions<BarshowDb> options) : DbContext(o
         });
         modelBuilder.Entity<HouseRow>(row => Map<HouseRow, House>(row, "House"));
         modelBuilder.Entity<KitRow>(row => Map<KitRow, BarKit>(row, "Kit"));
+        // Two entries under one device and sequence that say different things are both kept: the log tells them apart.
+        modelBuilder.Entity<BenchEntry>(entry => entry.HasIndex(row => new { row.Episode, row.Device, row.Sequence, row.Entry }).IsUnique());
         modelBuilder.Entity<Change>(change => change.HasIndex(line => new { line.Kind, line.Slug, line.Version }));
     }
 
