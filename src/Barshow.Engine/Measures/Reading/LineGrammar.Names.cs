@@ -17,18 +17,23 @@ internal sealed partial class LineGrammar
         StringBuilder? note = null;
         var noteFrom = -1;
         var hasNoun = false;
+        string? head = null;
+        var first = -1;
         while (at < end && run[at].Kind != TokenKind.End)
         {
             ref readonly var token = ref run[at];
             if (token.Kind == TokenKind.Mark && token.Mark is '(' or '[' or '{')
             {
                 var isBefore = at == from && nameEnd < 0;
-                if (!isBefore)
-                    CloseName(at);
+                var bracket = at;
                 CloseNote(at);
                 at = Bracket(at, end, ref note);
                 if (isBefore)
                     from = at;
+                else if (nameEnd < 0 && NameGoesOn(at))
+                    (head, first, from) = ($"{head}{TextOf(from, bracket)} ", head is null ? from : first, at);
+                else
+                    CloseName(bracket);
                 continue;
             }
 
@@ -74,8 +79,12 @@ internal sealed partial class LineGrammar
 
         CloseName(at);
         CloseNote(at);
-        var place = nameEnd > from ? PlaceOf(from, nameEnd) : (TextPlace?)null;
-        return (place is null ? "" : TextOf(from, nameEnd) ?? "", place, note?.ToString());
+        var place = nameEnd > from ? PlaceOf(head is null ? from : first, nameEnd) : (TextPlace?)null;
+        return (place is null ? "" : head + TextOf(from, nameEnd), place, note?.ToString());
+
+        // "rich (2:1) demerara syrup": what stands in the bracket is a note, and the name goes on behind it.
+        bool NameGoesOn(int i) => i < end && run[i].Kind == TokenKind.Word && !BeginsNote(i, end) && OptionalSuffix(i) <= 0
+            && OpenSuffix(i, end, true, -1) <= 0 && !run[i].Has(Role.Treatment);
 
         void CloseName(int to)
         {
