@@ -113,6 +113,14 @@ public sealed record DescriptionTemplate
         DescriptionPart.MakeAhead,
     ];
 
+    /// <summary>The name a part's slot has: "make-ahead".</summary>
+    public static string SlotOf(DescriptionPart part) => part switch
+    {
+        DescriptionPart.MakeAhead => "make-ahead",
+        DescriptionPart.StandIns => "stand-ins",
+        _ => part.ToString().ToLowerInvariant(),
+    };
+
     /// <summary>Whether a part may be shortened at all.</summary>
     public static bool MayShorten(DescriptionPart part) => part is
         DescriptionPart.MakeAhead or DescriptionPart.StandIns or DescriptionPart.Shopping

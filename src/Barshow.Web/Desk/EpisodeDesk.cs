@@ -82,6 +82,13 @@ public sealed class EpisodeDesk(EpisodeStore episodes, BarStore bars, FeaturedLo
         await ShowAsync();
     }
 
+    /// <summary>Reads the house's settings, ingredients and kit anew and computes with them, after this window has changed them.</summary>
+    public async Task RefreshBarAsync()
+    {
+        Bar = await bars.LoadAsync(_open.Token);
+        await ShowAsync(anew: true);
+    }
+
     /// <summary>Plans the running order and the mise list in the background, unless that is done already.</summary>
     public async Task PlanAsync()
     {

@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using System.Text;
 using Barshow.Data.Archive;
 using Barshow.Data.Backup;
@@ -31,15 +30,7 @@ internal static class Downloads
         if (await MakeAsync(slug, new() { MadeAt = clock.GetLocalNow() }, episodes, bars, logs, plans, clock, cancel) is not { } package)
             return Results.NotFound();
         var file = new MemoryStream();
-        await using (var zip = await ZipArchive.CreateAsync(file, ZipArchiveMode.Create, leaveOpen: true, entryNameEncoding: null, cancel))
-        {
-            foreach (var part in package.Files)
-            {
-                await using var entry = await zip.CreateEntry(part.Path).OpenAsync(cancel);
-                await entry.WriteAsync(part.Bytes, cancel);
-            }
-        }
-
+        await PackageZip.WriteAsync(package, file, cancel);
         file.Position = 0;
         return Results.File(file, "application/zip", $"{slug}.zip");
     }

@@ -25,7 +25,7 @@ public class DescriptionShorteningTests
         Assert.Equal([(DescriptionPart.Tools, Shortening.Short)], block.Shortened);
         Assert.Contains("Tools\nJigger, shaker, mixing glass and long spoon, strainer, fine sieve\n", block.Text, StringComparison.Ordinal);
         var finding = Assert.Single(block.Findings, finding => finding.Kind == FindingCatalogue.DescriptionShortened);
-        Assert.Equal($"The description was {Whole.Bytes} bytes and {Whole.Bytes - 1} are allowed, so the list of tools was shortened: it goes without what will do instead.", finding.Message);
+        Assert.Equal(FormattableString.Invariant($"The description was {Whole.Bytes:#,0} bytes and {Whole.Bytes - 1:#,0} are allowed, so the list of tools was shortened: it goes without what will do instead."), finding.Message);
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public class DescriptionShorteningTests
         Assert.All(block.Sections, section => Assert.Equal(Shortening.None, section.Shortening));
         var finding = Assert.Single(block.Findings, finding => finding.Kind == FindingCatalogue.DescriptionTooLong);
         Assert.Equal(Severity.Stop, finding.Severity);
-        Assert.Equal($"The description is {block.Bytes} bytes ({block.Characters} characters) and 10 bytes are allowed; all that may be shortened is shortened, and the page would cut off the cautions.", finding.Message);
+        Assert.Equal(FormattableString.Invariant($"The description is {block.Bytes:#,0} bytes ({block.Characters:#,0} characters) and 10 bytes are allowed; all that may be shortened is shortened, and the page would cut off the cautions."), finding.Message);
     }
 
     [Fact]

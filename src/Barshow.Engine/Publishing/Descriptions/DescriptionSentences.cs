@@ -11,7 +11,7 @@ internal static class DescriptionSentences
 
     public static Finding SlotUnknown(string slot, int line) => new(FindingCatalogue.TemplateSlotUnknown, "Template",
         string.Create(CultureInfo.InvariantCulture, $"Line {line} of the template holds {slot}, which is no part of a description; it was left out."),
-        "Use one of " + string.Join(", ", Enum.GetValues<DescriptionPart>().Select(part => "{" + TemplateReader.SlotOf(part) + "}")) + ".")
+        "Use one of " + string.Join(", ", Enum.GetValues<DescriptionPart>().Select(part => "{" + DescriptionTemplate.SlotOf(part) + "}")) + ".")
     {
         Line = line,
         Said = slot,
@@ -26,8 +26,8 @@ internal static class DescriptionSentences
     };
 
     public static Finding SlotMissing(DescriptionPart part) => new(FindingCatalogue.TemplateSlotMissing, "Template",
-        $"The template has no {{{TemplateReader.SlotOf(part)}}}, which is never left out; it was added.",
-        $"Put {{{TemplateReader.SlotOf(part)}}} where you want it.");
+        $"The template has no {{{DescriptionTemplate.SlotOf(part)}}}, which is never left out; it was added.",
+        $"Put {{{DescriptionTemplate.SlotOf(part)}}} where you want it.");
 
     public static Finding DisclosureNotFirst() => new(FindingCatalogue.DisclosureNotFirst, Subject,
         "The template puts text before the disclosure, and viewers see only the first lines.",
@@ -49,12 +49,12 @@ internal static class DescriptionSentences
 
     public static Finding Shortened(DescriptionPart part, Shortening shortening, string loses, int before, int limit) => new(FindingCatalogue.DescriptionShortened, Subject,
         shortening is Shortening.LeftOut
-            ? string.Create(CultureInfo.InvariantCulture, $"The description was {before} bytes and {limit} are allowed, so {NameOf(part)} was left out.")
-            : string.Create(CultureInfo.InvariantCulture, $"The description was {before} bytes and {limit} are allowed, so {NameOf(part)} was shortened: it goes without {loses}."),
+            ? string.Create(CultureInfo.InvariantCulture, $"The description was {before:#,0} bytes and {limit:#,0} are allowed, so {NameOf(part)} was left out.")
+            : string.Create(CultureInfo.InvariantCulture, $"The description was {before:#,0} bytes and {limit:#,0} are allowed, so {NameOf(part)} was shortened: it goes without {loses}."),
         "Shorten your own text in the template, or change what is shortened first.");
 
     public static Finding TooLong(int bytes, int characters, int limit) => new(FindingCatalogue.DescriptionTooLong, Subject,
-        string.Create(CultureInfo.InvariantCulture, $"The description is {bytes} bytes ({characters} characters) and {limit} bytes are allowed; all that may be shortened is shortened, and the page would cut off the cautions."),
+        string.Create(CultureInfo.InvariantCulture, $"The description is {bytes:#,0} bytes ({characters:#,0} characters) and {limit:#,0} bytes are allowed; all that may be shortened is shortened, and the page would cut off the cautions."),
         "Shorten your own text, the names of the drinks or their notes, or film fewer drinks.");
 
     public static Finding TitleTooLong(string title, int characters, int limit) => new(FindingCatalogue.TitleTooLong, title.Length <= 80 ? title : title[..80] + "…",
@@ -79,6 +79,6 @@ internal static class DescriptionSentences
         DescriptionPart.Tools => "the list of tools",
         DescriptionPart.Earlier => "the list of earlier features",
         DescriptionPart.Credits => "the list of credits",
-        _ => "{" + TemplateReader.SlotOf(part) + "}",
+        _ => "{" + DescriptionTemplate.SlotOf(part) + "}",
     };
 }

@@ -11,14 +11,6 @@ internal readonly record struct TemplatePiece(string Own, DescriptionPart? Slot)
 /// <summary>Reads a template into paragraphs of own text and slots.</summary>
 internal static partial class TemplateReader
 {
-    /// <summary>The name a part's slot has: "make-ahead".</summary>
-    public static string SlotOf(DescriptionPart part) => part switch
-    {
-        DescriptionPart.MakeAhead => "make-ahead",
-        DescriptionPart.StandIns => "stand-ins",
-        _ => part.ToString().ToLowerInvariant(),
-    };
-
     /// <summary>The paragraphs; disclosure and cautions are put in at the top and the bottom where the template has no slot for them.</summary>
     public static List<List<TemplatePiece>> Read(string template, List<Finding> findings)
     {
@@ -74,7 +66,7 @@ internal static partial class TemplateReader
             AddOwn(line[at..match.Index]);
             at = match.Index + match.Length;
             var name = match.Groups[1].Value.Trim().ToLowerInvariant();
-            var part = Enum.GetValues<DescriptionPart>().Cast<DescriptionPart?>().FirstOrDefault(part => SlotOf(part!.Value) == name);
+            var part = Enum.GetValues<DescriptionPart>().Cast<DescriptionPart?>().FirstOrDefault(part => DescriptionTemplate.SlotOf(part!.Value) == name);
             if (part is not { } known)
                 findings.Add(DescriptionSentences.SlotUnknown(match.Value, number));
             else if (!seen.Add(known))
