@@ -12,9 +12,6 @@ namespace Barshow.Data.Library;
 /// <remarks>One for the whole program. Safe to ask from several circuits at once.</remarks>
 public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore bars)
 {
-    private const int MostReadOneByOne = 100;
-    private const string Table = "Drinks";
-
     // No two are equal, because slugs are not.
     private static readonly Comparer<LibraryDrink> ByName = Comparer<LibraryDrink>.Create((one, other) =>
         string.CompareOrdinal(one.Folded, other.Folded) is not 0 and var order ? order : one.Spec.Slug.CompareTo(other.Spec.Slug));
@@ -60,13 +57,14 @@ public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore
         if (last is not null && last.State == state && ReferenceEquals(last.Bar, bar))
             return last;
 
-        var rows = last is null ? null : await ChangedAsync(db, last.State, cancel);
+        var changes = last is null ? null : await ChangesSince.ReadAsync(db, last.State, cancel);
+        var rows = changes?.In("Drinks");
         var drinks = rows is null
             ? (await ReadAsync(db, row => row.DeletedAt == null, bar, cancel)).Order(ByName).ToList()
             : Kept(last!, bar).Where(drink => !rows.Contains(drink.Spec.Slug.Text)).ToList();
         if (rows?.Count > 0)
             Insert(drinks, await ReadAsync(db, row => row.DeletedAt == null && rows.Contains(row.Slug), bar, cancel));
-        var featured = await db.Features.Where(row => row.DeletedAt == null).GroupBy(row => row.Drink).Select(group => new { group.Key, Last = group.Max(row => row.Date) }).ToDictionaryAsync(each => each.Key, each => each.Last, cancel);
+        var featured = changes is not null && !changes.Touches("Features") ? last!.Featured : await db.Features.Where(row => row.DeletedAt == null).GroupBy(row => row.Drink).Select(group => new { group.Key, Last = group.Max(row => row.Date) }).ToDictionaryAsync(each => each.Key, each => each.Last, cancel);
         return _last = new(state, bar, drinks, featured);
     }
 
@@ -76,16 +74,6 @@ public sealed class DrinkLibrary(IDbContextFactory<BarshowDb> contexts, BarStore
             return last.Drinks;
         var change = BarChange.Between(last.Bar, bar);
         return last.Drinks.Select(drink => drink.Under(bar, change));
-    }
-
-    /// <summary>The slugs of drinks that changed since a state; null when that cannot be told, or too many did.</summary>
-    private static async Task<HashSet<string>?> ChangedAsync(BarshowDb db, DatabaseState since, CancellationToken cancel)
-    {
-        // After a restored backup or much saving the line that the state is known by may be gone or another.
-        if (!await db.Changes.AnyAsync(line => line.Id == since.Change && line.At == since.At, cancel))
-            return null;
-        var changed = await db.Changes.Where(line => line.Id > since.Change && line.Kind == Table).Select(line => line.Slug).Distinct().Take(MostReadOneByOne + 1).ToListAsync(cancel);
-        return changed.Count > MostReadOneByOne ? null : [.. changed];
     }
 
     private static async Task<List<LibraryDrink>> ReadAsync(BarshowDb db, Expression<Func<DrinkRow, bool>> which, Bar bar, CancellationToken cancel) =>

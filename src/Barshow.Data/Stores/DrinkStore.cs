@@ -8,18 +8,32 @@ namespace Barshow.Data.Stores;
 /// <summary>The drinks of the library.</summary>
 public sealed class DrinkStore(IDbContextFactory<BarshowDb> contexts, TimeProvider clock) : SluggedStore<DrinkRow, Spec>(contexts, clock)
 {
-    /// <summary>The drinks outside the bin, by name.</summary>
+    private volatile Listed? _last;
+
+    /// <summary>The drinks outside the bin, by name; read again when one of them changed.</summary>
     public async Task<IReadOnlyList<DrinkSummary>> ListAsync(CancellationToken cancel = default)
     {
         await using var db = await OpenAsync(cancel);
+        await using var held = await db.HoldStateAsync(cancel);
+        var state = await DatabaseState.ReadAsync(db, cancel);
+        if (_last is { } kept && (kept.State == state || (await ChangesSince.ReadAsync(db, kept.State, cancel))?.Touches("Drinks") == false))
+        {
+            _last = kept with { State = state };
+            return kept.Drinks;
+        }
+
         var rows = await db.Drinks
             .Where(row => row.DeletedAt == null)
             .OrderBy(row => row.Folded)
             .Select(row => new { row.Slug, row.Name, row.Folded, row.Family, row.Method, row.Glass, row.Parent, row.Version, row.SavedAt, row.SavedBy })
             .ToListAsync(cancel);
-        return [.. rows.Select(row => new DrinkSummary(
+        IReadOnlyList<DrinkSummary> drinks = [.. rows.Select(row => new DrinkSummary(
             Slug.Parse(row.Slug), row.Name, row.Folded, row.Family, row.Method, SlugOrNone(row.Glass), SlugOrNone(row.Parent), row.Version, row.SavedAt, row.SavedBy))];
+        _last = new(state, drinks);
+        return drinks;
     }
+
+    private sealed record Listed(DatabaseState State, IReadOnlyList<DrinkSummary> Drinks);
 
     private static Slug SlugOrNone(string text) => text.Length == 0 ? default : Slug.Parse(text);
 }
