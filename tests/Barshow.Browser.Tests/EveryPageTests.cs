@@ -10,7 +10,8 @@ public sealed class EveryPageTests(Stage stage)
     public static TheoryData<string> Pages =>
     [
         "/", "/episodes", "/episodes/new",
-        $"{Episode}/plan", $"{Episode}/stock", $"{Episode}/prep", $"{Episode}/shoot", $"{Episode}/publish",
+        $"{Episode}/plan", $"{Episode}/stock", $"{Episode}/prep", $"{Episode}/shoot", $"{Episode}/publish", "/episodes/six-drinks-one-bottle-of-gin/publish",
+        "/drinks", "/drinks/new", "/drinks/late-ferry", "/drinks/irish-coffee", "/ingredients", "/ingredients/honey-syrup", "/ingredients/lime", "/kit", "/featured", "/house",
     ];
 
     [BrowserTheory]
