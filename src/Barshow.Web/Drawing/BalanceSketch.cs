@@ -84,14 +84,18 @@ public static class BalanceSketch
 
         void Points()
         {
-            var numbers = new List<(double X, double Y)>();
-            foreach (var point in points.OrderBy(point => point.Chosen))
+            var drawn = points.OrderBy(point => point.Chosen).Select(point => (Point: point, X: X(point.Sugar), Y: Y(point.Acid), Radius: 4 + Math.Sqrt(Math.Max(0, point.StrengthPercent)) * 2.6)).ToList();
+            foreach (var (point, x, y, radius) in drawn)
             {
-                var (x, y) = (X(point.Sugar), Y(point.Acid));
-                var radius = 4 + Math.Sqrt(Math.Max(0, point.StrengthPercent)) * 2.6;
                 if (point.SugarHigh - point.SugarLow > .05)
                     svg.Add($"<path d=\"M{X(point.SugarLow)} {y}H{X(point.SugarHigh)}\" class=\"spread\"/>");
                 svg.Add($"<circle cx=\"{x}\" cy=\"{y}\" r=\"{radius}\" class=\"drink {(point.Chosen ? "chosen" : "")}\"/>");
+            }
+
+            // Numbers come after all circles, so that none is covered.
+            var numbers = new List<(double X, double Y)>();
+            foreach (var (point, x, y, radius) in drawn)
+            {
                 var at = Free(x, y, radius, numbers);
                 if (Math.Abs(at.X - x) + Math.Abs(at.Y - y) > 1)
                     svg.Add($"<path d=\"M{x + (at.X - x) * .5} {y + (at.Y - y) * .5}L{x + (at.X - x) * .72} {y + (at.Y - y) * .72}\" class=\"leader\"/>");
