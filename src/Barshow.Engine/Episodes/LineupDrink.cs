@@ -52,6 +52,9 @@ public sealed record LineupDrink
     /// <summary>What stands behind it in the picture; empty for the backdrop that is up.</summary>
     public string Backdrop { get; init; } = "";
 
+    /// <summary>What must be said again or overlaid, because film and spec disagree; a sentence each.</summary>
+    public IReadOnlyList<string> PickUps { get; init; } = [];
+
     /// <summary>The line of the brief its name stands on, counted from 1; null when it came from elsewhere.</summary>
     public int? BriefLine { get; init; }
 

@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Sockets;
 using Barshow.Data;
 using Barshow.Data.Opening;
+using Barshow.Web.Bench;
 using Barshow.Web.Desk;
 using Barshow.Web.Look;
 using Microsoft.AspNetCore.DataProtection;
@@ -61,6 +62,7 @@ public static class WebHost
         app.MapStaticAssets();
         app.MapHealthChecks("/health");
         Downloads.Map(app);
+        BenchEndpoints.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
     }
 

@@ -63,6 +63,15 @@ public class AsPouredTests
     }
 
     [Fact]
+    public void What_was_accepted_is_settled()
+    {
+        var log = PouredLog.Of([Entry("tablet", 1, measure: Measure.Millilitres(75, 2)), Entry("tablet", 2, PouredKind.Swapped, 2, name: "Honey syrup"), Entry("tablet", 3, PouredKind.Added, null, Measure.Of(2, Unit.Dash), name: "Aromatic bitters"), Good("tablet", 4)]);
+        var spec = PouredComparison.Of(Night, log).Differences.Aggregate(Night.Lineup[0].Spec, (spec, difference) => difference.Accept(spec, AmountLayer.Poured));
+
+        Assert.Empty(PouredComparison.Of(Night with { Lineup = [Night.Lineup[0] with { Spec = spec }] }, log).Differences);
+    }
+
+    [Fact]
     public void A_swap_and_an_added_line_are_told_apart()
     {
         var compared = PouredComparison.Of(Night, PouredLog.Of(

@@ -122,7 +122,10 @@ public static class BenchCards
     private static BenchLine Line(SpecLine line, Episode episode, Bar bar)
     {
         var ingredient = bar.Ingredients[line.Ingredient];
-        var elsewhere = string.Join(", ", ingredient?.RegionalNames.Select(regional => $"{regional.Region}: {regional.Name}") ?? []);
+        var elsewhere = string.Join(", ", ingredient?.RegionalNames
+            .Where(regional => NameFolding.Fold(regional.Name) != NameFolding.Fold(line.Name))
+            .GroupBy(regional => regional.Name)
+            .Select(group => $"{string.Join(" and ", group.Select(regional => regional.Region))}: {group.Key}") ?? []);
         var note = string.Join("; ", new[] { line.Use is LineUse.Mixed ? null : line.Use.ToString().ToLowerInvariant(), line.Note, elsewhere }.Where(part => !string.IsNullOrEmpty(part)));
         IReadOnlyList<BenchStandIn> standIns = [.. (ingredient?.StandIns ?? []).Select(standIn => bar.Ingredients[standIn.Ingredient]).OfType<Ingredient>().Select(other => new BenchStandIn(other.Slug.Text, other.Name))];
         if (line.Planned is not { } planned)

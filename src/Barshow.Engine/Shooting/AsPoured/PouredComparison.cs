@@ -68,6 +68,8 @@ public sealed record PouredComparison(IReadOnlyList<PouredDifference> Difference
                 Compare(drink, line, [.. poured.Where(entry => entry.Line == line)], episode.Convention, sizes, differences, findings);
             foreach (var added in Latest(poured.Where(entry => entry.Kind is PouredKind.Added), entry => NameFolding.Fold(entry.Name)))
             {
+                if (drink.Spec.Lines.Any(line => NameFolding.Fold(line.Name) == NameFolding.Fold(added.Name) && line.Amounts.Any(amount => amount.Layer is AmountLayer.Poured)))
+                    continue;
                 differences.Add(new(drink.Spec.Slug, drink.Name, null, added.Name, null, added));
                 findings.Add(PouredSentences.Added(drink.Name, added));
             }
@@ -93,7 +95,9 @@ public sealed record PouredComparison(IReadOnlyList<PouredDifference> Difference
         if (byDevice.Any(entry => entry.Kind != byDevice[0].Kind || entry.Name != byDevice[0].Name || !Same(entry.Measure, byDevice[0].Measure, convention, sizes)))
             findings.Add(PouredSentences.Twice(drink.Name, line.Name, byDevice));
         var last = entries[^1];
-        var changed = last.Kind is PouredKind.LeftOut or PouredKind.Swapped || (last.Measure is not null && !Same(last.Measure, line.Planned, convention, sizes));
+        // What was accepted before stands in the poured layer and is settled.
+        var changed = last.Kind is PouredKind.LeftOut || (last.Kind is PouredKind.Swapped && NameFolding.Fold(last.Name) != NameFolding.Fold(line.Name))
+            || (last.Measure is not null && !Same(last.Measure, line.At(AmountLayer.Poured), convention, sizes));
         if (!changed)
             return;
         differences.Add(new(drink.Spec.Slug, drink.Name, place, line.Name, line.Planned, last));
