@@ -113,6 +113,6 @@ public static class WebHost
     {
         var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses ?? [];
         foreach (var address in addresses)
-            Console.WriteLine($"Barshow is open at {address.Replace("127.0.0.1", "localhost", StringComparison.Ordinal)}. Ctrl+C closes it.");
+            Console.WriteLine($"Barshow is open at {address}. Ctrl+C closes it.");
     }
 }
