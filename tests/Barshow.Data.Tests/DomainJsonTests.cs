@@ -54,6 +54,23 @@ public class DomainJsonTests
     }
 
     [Fact]
+    public void What_was_published_and_the_template_come_back_as_they_were_written()
+    {
+        var version = new Publication { Version = 1, At = new(2027, 3, 20, 9, 0, 0, TimeSpan.FromHours(11)), Description = "½ oz · 15 ml", Drinks = [new("Dune", ["½ oz · 15 ml orgeat"])] };
+        var episode = new Episode { Slug = Slug.Of("dune"), Title = "Dune", FilmAddress = "https://example.org/film", Publications = [version] };
+        var house = new House { Description = new() { Text = "{disclosure}\nHello", Credits = "Bye", ShortenFirst = [DescriptionPart.Tools] } };
+
+        var backEpisode = JsonSerializer.Deserialize<Episode>(JsonSerializer.Serialize(episode, DomainJson.Compact), DomainJson.Compact)!;
+        var backHouse = JsonSerializer.Deserialize<House>(JsonSerializer.Serialize(house, DomainJson.Compact), DomainJson.Compact)!;
+
+        Assert.Equal("https://example.org/film", backEpisode.FilmAddress);
+        Assert.Equal(version.At, Assert.Single(backEpisode.Publications).At);
+        Assert.Equal(["½ oz · 15 ml orgeat"], backEpisode.Publications[0].Drinks[0].Lines);
+        Assert.Equal(("{disclosure}\nHello", "Bye"), (backHouse.Description.Text, backHouse.Description.Credits));
+        Assert.Equal([DescriptionPart.Tools], backHouse.Description.ShortenFirst);
+    }
+
+    [Fact]
     public void A_nought_that_replaces_another_default_is_kept()
     {
         var json = JsonSerializer.Serialize(new House { SpillShare = 0, Name = "" }, DomainJson.Compact);

@@ -39,6 +39,14 @@ public static partial class FindingCatalogue
     public static FindingKind FilmOrderDiffers { get; } = new("film-order-differs", Severity.Note,
         "The film times put the drinks in another order than the viewer order.");
 
+    /// <summary>A line of a pasted list of film times that names no drink.</summary>
+    public static FindingKind MarkUnmatched { get; } = new("mark-unmatched", Severity.Note,
+        "A line of the list of film times has a time and words, but names no drink of the lineup.");
+
+    /// <summary>A drink that no line of a pasted list of film times names.</summary>
+    public static FindingKind MarkMissing { get; } = new("mark-missing", Severity.Fix,
+        "The list of film times names no time for a drink of the lineup, or none at all.");
+
     /// <summary>Text that a page would take for a chapter.</summary>
     public static FindingKind LooksLikeChapter { get; } = new("looks-like-chapter", Severity.Fix,
         "Text outside the chapter list reads as a time, such as a clock time or a ratio of 1:15, and a page may take it for a chapter.");

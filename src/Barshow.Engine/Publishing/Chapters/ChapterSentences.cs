@@ -71,5 +71,24 @@ internal static class ChapterSentences
         Said = found,
     };
 
+    public static Finding MarkNamesNoDrink(string mark, int line) => new(FindingCatalogue.MarkUnmatched, Short(mark),
+        string.Create(CultureInfo.InvariantCulture, $"Line {line} of the list, \"{Short(mark)}\", names no drink of the lineup; its time was not taken."),
+        "Nothing needs doing for talk; for a drink, write its name as the lineup has it.")
+    {
+        Line = line,
+        Said = Short(mark),
+    };
+
+    public static Finding NoMark(LineupDrink drink) => new(FindingCatalogue.MarkMissing, drink.Name,
+        $"No line of the list names {drink.Name}, so it still has no film time.",
+        $"Type the film time of {drink.Name}.")
+    {
+        Drink = drink.Name,
+    };
+
+    public static Finding NoMarks(Episode episode) => new(FindingCatalogue.MarkMissing, episode.Title,
+        "The list holds no line with a time and a drink of the lineup; nothing was taken.",
+        "Paste one line a drink, a time and its name: \"4:31 Daiquiri\".");
+
     private static string Short(string title) => title.Length <= 80 ? title : title[..80] + "…";
 }
