@@ -64,6 +64,25 @@ public class MiseListTests
     }
 
     [Fact]
+    public void Nothing_is_done_in_the_night_that_could_be_done_in_the_morning()
+    {
+        var mise = ShootPlan.Of(Kit.Episode(Twisted("Salt Lane Sour"), Kit.Drink("Long Walk", MethodKind.Stirred, Kit.Rocks)), Kit.Bar()).Mise;
+
+        var morning = mise.Tasks.Where(task => task.Session is MiseSession.BeforeTheCall).ToList();
+
+        // One pair of hands: the morning begins when its work, frost and all, could begin latest.
+        Assert.True(morning.Min(task => task.Start) >= -TimeSpan.FromHours(3), $"work begins {morning.Min(task => task.Start)} from the call");
+    }
+
+    [Fact]
+    public void Glasses_are_named_in_the_plural_as_people_say_it()
+    {
+        var tasks = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour", takes: 2)), Kit.Bar()).Mise.Tasks;
+
+        Assert.Equal("Wash and polish coupes; look for chips and labels.", tasks.Single(task => task.Key == "polish:coupe").Text);
+    }
+
+    [Fact]
     public void The_bench_is_wiped_and_hands_are_clean_before_the_first_word()
     {
         var tasks = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour")), Kit.Bar()).Mise.Tasks;

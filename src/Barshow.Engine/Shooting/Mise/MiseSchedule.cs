@@ -139,7 +139,31 @@ internal sealed class MiseSchedule
                 break;
         }
 
-        return best is null ? null : (best, levels);
+        return best is null ? null : (AsLateAsTheyGo(best), levels);
+    }
+
+    // The aims leave what does not perish free to lie anywhere behind the first task. Nobody lays a tray at four in the morning: each task moves
+    // as late as its window, hands, equipment and what follows it allow, which worsens no aim.
+    private List<MiseTask> AsLateAsTheyGo(IReadOnlyList<MiseTask> found)
+    {
+        var starts = _tasks.Zip(found).ToDictionary(pair => pair.First, pair => Floor(pair.Second.Start));
+        bool moved;
+        do
+        {
+            moved = false;
+            foreach (var task in starts.OrderByDescending(pair => pair.Value).Select(pair => pair.Key).ToList())
+            {
+                var now = starts[task];
+                starts.Remove(task);
+                var end = Math.Max(now + Minutes(task), starts.Where(later => later.Key.After.Contains(task.Key)).Select(later => later.Value).Append(Floor(task.NotAfter)).Min());
+                while (!Fits(task, end - Minutes(task), starts))
+                    end--;
+                starts[task] = end - Minutes(task);
+                moved |= starts[task] > now;
+            }
+        }
+        while (moved);
+        return [.. _tasks.Select(task => task with { Start = At(starts[task]), End = At(starts[task] + Minutes(task)) })];
     }
 
     private void Hint(Dictionary<MiseTask, int> starts, IntVar begins)

@@ -24,7 +24,7 @@ internal sealed partial class MiseTasks
                     Key = twist ? $"peel:{need.Slug}" : $"cut:{need.Slug}:{group.Key?.Name ?? "whole"}",
                     Text = $"{what}{(garnish ? ", for garnish" : "")}.",
                     Station = station,
-                    Amount = group.Key is null ? Count(pieces, Lower(need.Name), Lower(need.Name) + "s") : amount,
+                    Amount = group.Key is null ? Count(pieces, Lower(need.Name), Many(Lower(need.Name))) : amount,
                     Quantity = Measure.Of(new Rational((long)pieces), group.Key),
                     Duration = Minutes(minutes),
                     NotBefore = TimeSpan.FromHours(-12),

@@ -57,7 +57,7 @@ internal sealed partial class MiseTasks
                     Text = batch == 1 ? $"Press {Lower(juice.Name)} and strain it." : $"Press {Lower(juice.Name)} again.",
                     Steps = ["Wash the fruit.", .. shares.Count == 1 ? PressingSteps(fruit) : [], "Strain, cover, label with the hour, chill."],
                     Station = "Press",
-                    Amount = string.Create(CultureInfo.InvariantCulture, $"{DualAmount.Say(millilitres, _episode.Convention, _bar.House.UnitOrder)} from {whole:0} {Lower(fruit.Name)}{(whole > 1 ? "s" : "")}"),
+                    Amount = string.Create(CultureInfo.InvariantCulture, $"{DualAmount.Say(millilitres, _episode.Convention, _bar.House.UnitOrder)} from {whole:0} {(whole > 1 ? Many(Lower(fruit.Name)) : Lower(fruit.Name))}"),
                     Quantity = Measure.Millilitres((long)millilitres),
                     Equipment = "citrus press",
                     Makes = juice.Slug,
@@ -68,7 +68,7 @@ internal sealed partial class MiseTasks
     }
 
     private IEnumerable<string> PressingSteps(Ingredient fruit) => _fruit[fruit.Slug] is { } plan
-        ? plan.Uses.Select(use => string.Create(CultureInfo.InvariantCulture, $"{use.Count} {Lower(fruit.Name)}{(use.Count == 1 ? "" : "s")}: {use.Words}."))
+        ? plan.Uses.Select(use => string.Create(CultureInfo.InvariantCulture, $"{use.Count} {(use.Count == 1 ? Lower(fruit.Name) : Many(Lower(fruit.Name)))}: {use.Words}."))
         : [];
 
     /// <summary>Which batch serves which drinks; one batch for all where the day is short enough for it.</summary>

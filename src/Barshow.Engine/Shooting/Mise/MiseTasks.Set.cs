@@ -22,9 +22,9 @@ internal sealed partial class MiseTasks
             _tasks.Add(new()
             {
                 Key = $"polish:{group.Key}",
-                Text = $"Wash and polish {name}s; look for chips and labels.",
+                Text = $"Wash and polish {Many(name)}; look for chips and labels.",
                 Station = "Glass bench",
-                Amount = Count(count, name, name + "s"),
+                Amount = Count(count, name, Many(name)),
                 Quantity = Measure.Of(count, Unit.Piece),
                 Duration = Minutes(count * _pace.PolishGlassMinutes),
                 NotBefore = TimeSpan.FromDays(-2),
@@ -43,9 +43,9 @@ internal sealed partial class MiseTasks
             _tasks.Add(new()
             {
                 Key = $"chill:{group.Key}",
-                Text = $"Put {name}s into the freezer.",
+                Text = $"Put {Many(name)} into the freezer.",
                 Station = "Freezer",
-                Amount = Count(cold, name, name + "s"),
+                Amount = Count(cold, name, Many(name)),
                 Quantity = Measure.Of(cold, Unit.Piece),
                 Duration = Minutes(2),
                 NotBefore = TimeSpan.FromHours(-12),

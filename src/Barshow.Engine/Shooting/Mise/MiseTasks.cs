@@ -6,6 +6,7 @@ using Barshow.Engine.Planning;
 using Barshow.Engine.Planning.Citrus;
 using Barshow.Engine.Planning.Demand;
 using Barshow.Engine.Shooting.Order;
+using Humanizer;
 
 namespace Barshow.Engine.Shooting.Mise;
 
@@ -77,5 +78,8 @@ internal sealed partial class MiseTasks
 
     private static string Count(double amount, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(amount - 1e-6):0} {(amount <= 1 ? one : many)}");
 
-    private static string Lower(string name) => name.Length > 0 ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+    // A name with a capital further on is a proper one: "Nick and Nora".
+    private static string Lower(string name) => name.Length > 0 && !name.AsSpan(1).ContainsAnyInRange('A', 'Z') ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+
+    private static string Many(string name) => name.Pluralize(inputIsKnownToBeSingular: false);
 }
