@@ -51,6 +51,6 @@ public sealed partial class Server : IAsyncDisposable
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    [GeneratedRegex(@"open at (http://[^\s.]+(?::\d+)?)\.")]
+    [GeneratedRegex(@"open at (http://\S+?)\.(?:\s|$)")]
     private static partial Regex Opened();
 }
