@@ -1,3 +1,5 @@
+using Barshow.Engine.Callouts.Captions;
+using Barshow.Engine.Publishing.Chapters;
 using Barshow.Engine.Publishing.Tracks;
 
 namespace Barshow.Engine.Tests.Publishing;
@@ -18,6 +20,20 @@ public class WebVttTests
     [InlineData(360000, "100:00:00.000")]
     public void Times_are_rounded_to_the_millisecond_and_hours_grow(double seconds, string expected) =>
         Assert.Equal(expected, WebVtt.Time(seconds));
+
+    [Fact]
+    public void Chapters_and_callouts_are_read_back_by_the_caption_reader_without_a_remark()
+    {
+        var results = SaltLane.Results(SaltLane.Filmed) with { Said = [new(SaltLane.HarbourSour.Spec.Slug, 1, 60, 63), new(SaltLane.HarbourSour.Spec.Slug, 2, 65.5, 68.25)] };
+
+        var chapters = CaptionReader.Read(ChapterPlanner.Plan(results.Episode, new()).ToWebVtt(10)!);
+        var callouts = CaptionReader.Read(CalloutTrack.Write(results)!);
+
+        Assert.Empty(chapters.Findings);
+        Assert.Empty(callouts.Findings);
+        Assert.Equal([(0, 42, "Welcome"), (42, 190, "Harbour Sour"), (190, 400, "Dune"), (400, 600, "Kelp")], chapters.Cues.Select(cue => ((int)cue.StartSeconds!, (int)cue.EndSeconds!, cue.Text)));
+        Assert.Equal(["2 oz · 60 ml white rum", "¾ oz · 22.5 ml lime juice, freshly pressed"], callouts.Cues.Select(cue => cue.Text));
+    }
 
     [Fact]
     public void A_cue_before_the_one_before_it_is_refused() =>
