@@ -26,6 +26,13 @@ public sealed class LinePrinter
     /// <summary>Whether ounces stand first.</summary>
     public bool OuncesFirst => _house.UnitOrder is UnitOrder.OuncesFirst;
 
+    /// <summary>An amount in millilitres under the episode's convention and the house's sizes; null when it is no volume or has no amount.</summary>
+    public double? Millilitres(Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.InMillilitres(_convention, _house.BarSizes)?.ToDouble();
+    }
+
     /// <summary>The line as it is published: "1½ oz · 45 ml white rum", "top with soda water", "6–8 mint leaves, slapped".</summary>
     public string Line(SpecLine line)
     {

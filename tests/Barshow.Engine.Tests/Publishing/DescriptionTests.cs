@@ -127,6 +127,19 @@ public class DescriptionTests
             """, SaltLane.Describe(SaltLane.Evening).Text, StringComparison.Ordinal);
 
     [Fact]
+    public void A_house_prep_measured_in_ounces_follows_the_episodes_convention()
+    {
+        var syrup = SaltLane.Shelf[Slug.Of("rich syrup")]! with { Prep = new() { Inputs = [new(Slug.Of("honey"), Measure.Ounces(4)), new(Slug.Of("water"), Measure.Ounces(4))], Yield = Measure.Ounces(8) } };
+        var bar = SaltLane.Bar with { Ingredients = new([syrup, .. SaltLane.Shelf.All]) };
+        var episode = SaltLane.Evening with { Convention = Convention.ImperialExact, Lineup = [SaltLane.HarbourSour] };
+
+        var text = DescriptionComposer.Compose(new() { Episode = episode, Bar = bar }, ChapterPlanner.Plan(episode, new())).Text;
+
+        // Half an imperial ounce is 14.2 ml, made of equal parts: a quarter ounce, 7.1 ml, of each.
+        Assert.Contains("For one drink, ½ oz · 14 ml: ¼ oz · 7 ml honey, ¼ oz · 7 ml water", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Stand_ins_give_their_own_amount_and_what_must_not_stand_in_says_why() =>
         Assert.Contains("""
             Instead

@@ -61,7 +61,7 @@ internal static class MakeAheadPart
         return DescriptionText.Line(input.Amount.Unit switch
         {
             { Grams: { } grams } => LinePrinter.Grams(amount * grams.ToDouble()) + " " + name,
-            { Kind: UnitKind.Volume } unit => printer.Pourable(amount * (input.Amount.InMillilitres(Convention.Bar)!.Value / middle).ToDouble()) + " " + name,
+            { Kind: UnitKind.Volume } => printer.Pourable(printer.Millilitres(input.Amount)!.Value * batches) + " " + name,
             { } unit => Pieces(amount) + " " + (Math.Ceiling(amount) > 1 ? unit.SpokenMany : unit.Spoken) + " " + name,
             null => Pieces(amount) + " " + name,
         } + note);
