@@ -26,7 +26,7 @@ public sealed class StoryTests(Stage stage)
 
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Two on a bottle of gin", Level = 1 })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Stages" }).GetByRole(AriaRole.Link, new() { Name = "Publish" }).ClickAsync();
-        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Download the package" }).ClickAsync(), new() { Timeout = Patience });
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Make and download the package" }).ClickAsync(), new() { Timeout = Patience });
         using var zip = await ZipFile.OpenReadAsync(await download.PathAsync());
         Assert.Contains("recipes/gin-sour.json", zip.Entries.Select(entry => entry.FullName));
     }
