@@ -11,6 +11,8 @@ else if (args is ["stock"])
     StockSpeed.Print(Console.Out);
 else if (args is ["plan", ..])
     LineupSpeed.Print(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 10);
+else if (args is ["plan-any-base", ..])
+    LineupSpeed.Print(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 10, anyBase: true);
 else if (args is ["plan-stages", var seed])
     LineupStages.Print(Console.Out, int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture));
 else if (args is ["shoot", ..])
