@@ -29,7 +29,7 @@ internal static partial class PlanningFindings
 
     public static Finding BottleTooSmall(BottleBudget budget, double size) => new(FindingCatalogue.BottleTooSmall, budget.Name,
         $"Each drink made once pours {Millilitres(budget.ViewerMillilitres)} of {budget.Name}; one bottle holds {Millilitres(size)}, {Millilitres(budget.ViewerMillilitres - size)} too little.",
-        $"Pour less, leave a drink out, or say that it takes {Count((int)Math.Ceiling(budget.ViewerMillilitres / size - 1e-9), "bottle")}.")
+        $"Pour less, leave a drink out, or say that it takes {Count((int)Math.Min(1_000_000, Math.Ceiling(budget.ViewerMillilitres / size - 1e-9)), "bottle")}.")
     { Ingredient = budget.Name };
 
     public static Finding BottleFitsOneSize(BottleBudget budget) => new(FindingCatalogue.BottleFitsOneSize, budget.Name,

@@ -71,7 +71,7 @@ internal static partial class PlanningFindings
     { Ingredient = ingredient.Name };
 
     public static Finding PackEmpty(Ingredient ingredient, Pack pack) => new(FindingCatalogue.PackEmpty, ingredient.Name,
-        $"The {pack.Name} of {ingredient.Name} holds nothing or has a price below nought; it is left out.",
+        $"The {pack.Name} of {ingredient.Name} holds nothing, or its price is below nought or above a million; it is left out.",
         "Write what the pack holds and what it costs.")
     { Ingredient = ingredient.Name };
 

@@ -25,6 +25,9 @@ public readonly record struct Quantity(double Amount, QuantityKind Kind, Unit? C
     /// <summary>Nothing less than this is told from nought: a thousandth of a millilitre, gram or piece.</summary>
     internal const double Least = 1e-3;
 
+    /// <summary>A product of two fractions, however large: rounded once, where the exact product need not fit.</summary>
+    internal static double Product(Rational left, Rational right) => (double)left.Numerator * right.Numerator / ((double)left.Denominator * right.Denominator);
+
     /// <summary>Millilitres.</summary>
     public static Quantity Millilitres(double amount) => new(amount, QuantityKind.Millilitres);
 

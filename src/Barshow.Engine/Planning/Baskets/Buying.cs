@@ -38,6 +38,6 @@ internal sealed record Buying(QuantityKind Kind, IReadOnlyList<(Pack Pack, doubl
             ?? new Pack($"{PlanningFindings.Millilitres(size)} bottle", Measure.Of(Rational.FromDecimal((decimal)Math.Min(Math.Round(size, 3), 1e9)), Unit.Millilitre))];
     }
 
-    /// <summary>Whether a pack holds something and has no price below nought.</summary>
-    public static bool IsSound(Pack pack) => pack.Holds.Middle is { Sign: > 0 } && pack.Price is not < 0;
+    /// <summary>Whether a pack holds something and has a price, if any, from nought to a million.</summary>
+    public static bool IsSound(Pack pack) => pack.Holds.Middle is { Sign: > 0 } && pack.Price is not (< 0 or > 1_000_000);
 }

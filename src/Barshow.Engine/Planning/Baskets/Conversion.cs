@@ -58,10 +58,10 @@ internal static class Conversion
     {
         if (measure.Middle is not { } middle)
             return null;
-        if (measure.InMillilitres(convention, sizes) is { } millilitres)
-            return Quantity.Millilitres(millilitres.ToDouble());
+        if (measure.Unit?.MillilitresUnder(convention, sizes) is { } each)
+            return Quantity.Millilitres(Quantity.Product(middle, each));
         return measure.Unit?.Grams is { } grams
-            ? Quantity.Grams((middle * grams).ToDouble())
+            ? Quantity.Grams(Quantity.Product(middle, grams))
             : Quantity.Pieces(middle.ToDouble(), measure.Unit == Unit.Piece ? null : measure.Unit);
     }
 

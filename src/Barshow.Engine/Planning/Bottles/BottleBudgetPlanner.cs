@@ -8,6 +8,8 @@ namespace Barshow.Engine.Planning.Bottles;
 /// <summary>Works out the two budgets of the featured bottle.</summary>
 public static class BottleBudgetPlanner
 {
+    private const int MostTakes = 10_000;
+
     /// <summary>The sizes viewers buy: 700 ml (EU and UK nominal quantities, Directive 2007/45/EC; US since 2020, 27 CFR 5.203) and 750 ml (27 CFR 5.203).</summary>
     public static IReadOnlyList<double> CommonSizes { get; } = [700, 750];
 
@@ -51,7 +53,7 @@ public static class BottleBudgetPlanner
             LastBottleMillilitres = last,
             CostliestDrink = costliest.Drink,
             CostliestDrinkName = costliest.DrinkName ?? "",
-            RetakesLeft = retake > 0 ? (int)Math.Floor(last / retake + 1e-9) : 0,
+            RetakesLeft = retake > 0 ? (int)Math.Min(MostTakes, Math.Floor(last / retake + 1e-9)) : 0,
         };
         return budget with { Findings = [.. Say(episode, budget, each.Select(drink => drink.Drink).ToHashSet())] };
     }

@@ -13,6 +13,9 @@ namespace Barshow.Engine.Planning.Citrus;
 /// </remarks>
 public static class FruitPlanner
 {
+    // No order is larger, whatever a spec says.
+    private const int MostPieces = 10_000_000;
+
     /// <summary>The plan for one fruit.</summary>
     /// <param name="fruit">A fruit with its produce figures; without them one of everything is assumed.</param>
     /// <param name="need">What is asked of it; amounts below nought count as nought.</param>
@@ -115,7 +118,7 @@ public static class FruitPlanner
 
     private static int Covering(int pieces, int perFruit) => pieces <= 0 ? 0 : (pieces + perFruit - 1) / perFruit;
 
-    private static int Halves(double juice, double juiceEach) => (int)Math.Clamp(Math.Ceiling((juice - Quantity.Least) * 2 / juiceEach), 0, int.MaxValue / 8);
+    private static int Halves(double juice, double juiceEach) => (int)Math.Clamp(Math.Ceiling((juice - Quantity.Least) * 2 / juiceEach), 0, MostPieces);
 
-    private static int Whole(double amount) => amount >= int.MaxValue / 4 ? int.MaxValue / 4 : (int)Math.Ceiling(amount - Quantity.Least);
+    private static int Whole(double amount) => (int)Math.Clamp(Math.Ceiling(amount - Quantity.Least), 0, MostPieces);
 }

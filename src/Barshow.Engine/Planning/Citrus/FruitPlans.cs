@@ -57,6 +57,6 @@ public sealed record FruitPlans(IReadOnlyList<FruitPlan> Plans, IReadOnlyList<Fi
                 cuts[new(part.Amount.Cut)] = cuts.GetValueOrDefault(new(part.Amount.Cut)) + part.Amount.Amount;
         }
 
-        return new(juice, cuts, (int)Math.Ceiling(shells - Quantity.Least));
+        return new(juice, cuts, (int)Math.Clamp(Math.Ceiling(shells - Quantity.Least), 0, 1_000_000));
     }
 }

@@ -47,8 +47,9 @@ internal sealed class AmountReader
         var amount = middle.ToDouble();
         if (measure.Unit == Unit.Dash && ingredient?.DashMillilitres is { } dash)
             return new(Quantity.Millilitres(amount * dash.ToDouble()));
-        if (measure.InMillilitres(convention, sizes) is { } millilitres)
-            return Poured(millilitres.ToDouble(), ingredient, shelf);
+        // A product of exact fractions need not fit; what is bought need not be exact.
+        if (measure.Unit?.MillilitresUnder(convention, sizes) is { } each)
+            return Poured(Quantity.Product(middle, each), ingredient, shelf);
         if (measure.Unit?.Grams is { } grams)
             return new(Quantity.Grams(amount * grams.ToDouble()));
         if (measure.Unit == Unit.Pinch)

@@ -7,6 +7,7 @@ namespace Barshow.Engine.Planning.Demand;
 /// <param name="TastedSwapOuts">Doubles that are the real drink.</param>
 /// <param name="Rehearsals">Before the day.</param>
 /// <param name="UntastedSwapOuts">Doubles of water or cold tea: they take ice and garnish, nothing that is poured.</param>
+/// <remarks>Nothing is made more than a thousand times for one film, whatever is typed.</remarks>
 public sealed record Makings(int Takes, int TastedSwapOuts = 0, int Rehearsals = 0, int UntastedSwapOuts = 0)
 {
     /// <summary>How often the real drink is made.</summary>
@@ -20,8 +21,10 @@ public sealed record Makings(int Takes, int TastedSwapOuts = 0, int Rehearsals =
     public static Makings Of(LineupDrink drink, Episode episode, House house, DemandFor demandFor) => demandFor is DemandFor.Viewer
         ? new(1)
         : new(
-            episode.TakesOf(drink),
-            Math.Max(0, drink.TastedSwapOuts),
-            Math.Max(0, house.RehearsalsPerDrink) + (drink.NewTechnique ? 1 : 0),
-            Math.Max(0, drink.UntastedSwapOuts));
+            Math.Min(Most, episode.TakesOf(drink)),
+            Math.Clamp(drink.TastedSwapOuts, 0, Most),
+            Math.Clamp(house.RehearsalsPerDrink, 0, Most) + (drink.NewTechnique ? 1 : 0),
+            Math.Clamp(drink.UntastedSwapOuts, 0, Most));
+
+    private const int Most = 1000;
 }

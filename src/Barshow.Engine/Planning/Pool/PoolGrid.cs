@@ -65,9 +65,9 @@ public sealed record PoolGrid(IReadOnlyList<PoolColumn> Columns, IReadOnlyList<P
     }
 
     private static Quantity? Each(Measure measure, Convention convention, BarSizes sizes) =>
-        measure.InMillilitres(convention, sizes) is { } millilitres ? Quantity.Millilitres(millilitres.ToDouble())
-        : measure.Middle is not { } amount ? null
-        : measure.Unit?.Grams is { } grams ? Quantity.Grams((amount * grams).ToDouble())
+        measure.Middle is not { } amount ? null
+        : measure.Unit?.MillilitresUnder(convention, sizes) is { } millilitres ? Quantity.Millilitres(Quantity.Product(amount, millilitres))
+        : measure.Unit?.Grams is { } grams ? Quantity.Grams(Quantity.Product(amount, grams))
         : Quantity.Pieces(amount.ToDouble(), measure.Unit);
 }
 
