@@ -79,10 +79,6 @@ public static partial class FindingCatalogue
     public static FindingKind MiseWindowMissed { get; } = new("mise-window-missed", Severity.Fix,
         "A mise task cannot be done between its earliest and its latest hour with the hands and the equipment there are.");
 
-    /// <summary>The amount of a mise task is not known.</summary>
-    public static FindingKind MiseAmountUnknown { get; } = new("mise-amount-unknown", Severity.Fix,
-        "A house prep has no yield, or a line no amount, so how much must be ready was not computed.");
-
     /// <summary>A tool is missing.</summary>
     public static FindingKind ToolMissing { get; } = new("tool-missing", Severity.Fix,
         "A drink's method or straining needs a tool that the bar's kit does not list.");

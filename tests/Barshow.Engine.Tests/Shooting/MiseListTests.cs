@@ -21,8 +21,8 @@ public class MiseListTests
 
         var task = ShootPlan.Of(episode, Kit.Bar()).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
 
-        // 4 × 30 ml, 3 % spill, 10 % spare: 135.96 ml, so 140 ml; 28 ml a lime.
-        Assert.Equal("4¾ oz · 140 ml from 5 limes", task.Amount);
+        // 4 × 30 ml, 3 % spill, 10 % spare: 135.96 ml, so four and three quarter ounces; 28 ml a lime.
+        Assert.Equal("4¾ oz · 142.5 ml from 6 limes", task.Amount);
         Assert.Equal([Slug.Of("Salt Lane Sour"), Slug.Of("Harbour Sour")], task.For);
     }
 
@@ -109,5 +109,46 @@ public class MiseListTests
         var findings = ShootPlan.Of(Kit.Episode(Kit.Drink("Salt Lane Sour")), bar).Mise.Findings;
 
         Assert.Contains(findings, finding => finding.Message == "Salt Lane Sour needs a fine sieve, which the bar kit does not list.");
+    }
+
+    [Fact]
+    public void What_goes_into_a_syrup_is_measured_in_its_own_steps_and_not_once_more()
+    {
+        var tasks = ShootPlan.Of(Kit.Episode(Kit.Drink("Garden Fizz", basil: true)), Kit.Bar()).Mise.Tasks;
+
+        Assert.DoesNotContain(tasks, task => task.Key.StartsWith("cut:basil", StringComparison.Ordinal));
+        // 15 ml, 3 % spill, 10 % spare: 17 ml, so 22.5 ml; a batch of 280 ml takes 300 ml of syrup and 30 g of basil: 24.1 ml and 2.4 g.
+        Assert.Equal("Measure 1 oz · 30 ml simple syrup, 3 g basil.", tasks.Single(task => task.Key == "prep:basil-syrup").Steps[0]);
+    }
+
+    [Theory]
+    [InlineData(Convention.Bar)]
+    [InlineData(Convention.UsExact)]
+    [InlineData(Convention.ImperialExact)]
+    public void The_two_units_of_an_amount_always_agree(Convention convention)
+    {
+        for (var millilitres = 1.0; millilitres < 2_000; millilitres *= 1.13)
+        {
+            var measure = DualAmount.RoundUp(millilitres, convention);
+
+            Assert.True(Callout.Of(measure, convention).Agrees, $"{millilitres} ml");
+            Assert.InRange(measure.InMillilitres(convention)!.Value.ToDouble(), millilitres - 1e-3, millilitres + 7.5);
+        }
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void Nothing_can_be_moved_later_by_itself(int hands)
+    {
+        var episode = Kit.Episode([.. Enumerable.Range(1, 5).Select(i => Twisted($"Sour {i}")), Kit.Drink("Garden Fizz", basil: true, salt: true)]);
+
+        var mise = ShootPlan.Of(episode, Kit.Bar(hands)).Mise;
+
+        foreach (var task in mise.Tasks.Where(task => task.Session is not MiseSession.DuringTheShoot && task.End < task.NotAfter))
+        {
+            var later = mise with { Tasks = [.. mise.Tasks.Select(other => other == task ? task with { Start = task.Start.Add(TimeSpan.FromMinutes(1)), End = task.End.Add(TimeSpan.FromMinutes(1)) } : other)] };
+            Assert.NotEmpty(MiseCheck.Faults(later));
+        }
     }
 }

@@ -112,7 +112,7 @@ public static class BenchCards
             Planned = take is null ? "" : plan!.Order.Clock.Say(take.Start),
             Cues = [.. spec.Notes, .. spec.Stories.Select(story => story.Sureness is Sureness.Documented ? story.Text : $"{story.Text} ({story.Sureness.ToString().ToLowerInvariant()})"),
                 .. spec.NotInstead.Select(never => $"Not {never.What}: {never.Why}"), .. episode.Sponsor.MustSay.Select(point => $"Say: {point}")],
-            Ready = [.. (plan?.Order.Fresh ?? []).Where(stretch => stretch.Drinks.Contains(spec.Slug)).Select(stretch => $"{stretch.Name} good until {plan!.Order.Clock.Say(stretch.Until)}"),
+            Ready = [.. (plan?.Order.Fresh ?? []).Where(stretch => stretch.Drinks.Contains(spec.Slug) && stretch.Until <= plan!.Order.Wrap + TimeSpan.FromHours(1)).Select(stretch => $"{stretch.Name} good until {plan!.Order.Clock.Say(stretch.Until)}"),
                 .. (plan?.Mise.Tasks ?? []).Where(task => task.Session is Mise.MiseSession.DuringTheShoot && task.For.Contains(spec.Slug)).Select(task => task.Text.TrimEnd('.'))],
         };
     }

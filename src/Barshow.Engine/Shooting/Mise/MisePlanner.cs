@@ -14,7 +14,7 @@ public static class MisePlanner
     /// <param name="pace">How long things take; null for a house's defaults.</param>
     /// <param name="effort">How much work a level may take before it stops unproven, in the solver's own seconds.</param>
     /// <param name="cancel">Stops the solver; what was found so far is returned and marked as stopped.</param>
-    public static MiseList Plan(Episode episode, Bar bar, RunningOrder order, ShootingPace? pace = null, double effort = 1.5, CancellationToken cancel = default)
+    public static MiseList Plan(Episode episode, Bar bar, RunningOrder order, ShootingPace? pace = null, double effort = 1, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(episode);
         ArgumentNullException.ThrowIfNull(bar);

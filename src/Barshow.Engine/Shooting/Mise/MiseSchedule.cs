@@ -116,13 +116,15 @@ internal sealed class MiseSchedule
         IReadOnlyList<MiseTask>? best = null;
         var begins = _model.NewIntVar(_earliest, _latest, "work begins");
         _model.AddMinEquality(begins, _start.Values);
-        (string Aim, string Unit, LinearExpr Early)[] aims =
+        (string Aim, string Unit, LinearExpr Early, Func<Dictionary<MiseTask, int>, long> Measure)[] aims =
         [
-            ("least early work on what perishes", "weighted minutes", LinearExpr.Sum(_tasks.Where(task => task.Perishes > 0).Select(task => (_latest - Minutes(task) - _start[task]) * task.Perishes))),
-            ("latest beginning", "minutes before the session ends", _latest - begins),
+            ("least early work on what perishes", "weighted minutes",
+                LinearExpr.Sum(_tasks.Where(task => task.Perishes > 0).Select(task => (_latest - Minutes(task) - _start[task]) * task.Perishes)),
+                starts => starts.Sum(placed => (long)(_latest - Minutes(placed.Key) - placed.Value) * placed.Key.Perishes)),
+            ("latest beginning", "minutes before the session ends", _latest - begins, starts => _latest - starts.Values.Min()),
         ];
         Hint(ByHand(), begins);
-        foreach (var (aim, unit, early) in aims)
+        foreach (var (aim, unit, early, measure) in aims)
         {
             _model.Minimize(early);
             using var solver = Solver(effort);
@@ -130,40 +132,17 @@ internal sealed class MiseSchedule
             var status = solver.Solve(_model);
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
                 break;
-            var reached = (long)Math.Round(solver.ObjectiveValue);
-            levels.Add(new(aim, reached, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), unit, status is CpSolverStatus.Optimal));
-            best = [.. _tasks.Select(task => task with { Start = At(solver.Value(_start[task])), End = At(solver.Value(_start[task]) + Minutes(task)) })];
+            var starts = AsLateAsTheyGo(_tasks.ToDictionary(task => task, task => (int)solver.Value(_start[task])));
+            var (reached, bound) = (measure(starts), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+            levels.Add(new(aim, reached, bound, unit, status is CpSolverStatus.Optimal || reached == bound));
+            best = [.. _tasks.Select(task => task with { Start = At(starts[task]), End = At(starts[task] + Minutes(task)) })];
             _model.Add(early <= reached);
-            Hint(_tasks.ToDictionary(task => task, task => (int)solver.Value(_start[task])), begins);
+            Hint(starts, begins);
             if (cancel.IsCancellationRequested)
                 break;
         }
 
-        return best is null ? null : (AsLateAsTheyGo(best), levels);
-    }
-
-    // The aims leave what does not perish free to lie anywhere behind the first task. Nobody lays a tray at four in the morning: each task moves
-    // as late as its window, hands, equipment and what follows it allow, which worsens no aim.
-    private List<MiseTask> AsLateAsTheyGo(IReadOnlyList<MiseTask> found)
-    {
-        var starts = _tasks.Zip(found).ToDictionary(pair => pair.First, pair => Floor(pair.Second.Start));
-        bool moved;
-        do
-        {
-            moved = false;
-            foreach (var task in starts.OrderByDescending(pair => pair.Value).Select(pair => pair.Key).ToList())
-            {
-                var now = starts[task];
-                starts.Remove(task);
-                var end = Math.Max(now + Minutes(task), starts.Where(later => later.Key.After.Contains(task.Key)).Select(later => later.Value).Append(Floor(task.NotAfter)).Min());
-                while (!Fits(task, end - Minutes(task), starts))
-                    end--;
-                starts[task] = end - Minutes(task);
-                moved |= starts[task] > now;
-            }
-        }
-        while (moved);
-        return [.. _tasks.Select(task => task with { Start = At(starts[task]), End = At(starts[task] + Minutes(task)) })];
+        return best is null ? null : (best, levels);
     }
 
     private void Hint(Dictionary<MiseTask, int> starts, IntVar begins)
@@ -190,6 +169,29 @@ internal sealed class MiseSchedule
             starts[next] = end - Minutes(next);
         }
 
+        return starts;
+    }
+
+    /// <summary>The same hours with every task moved as late as the others allow, until none can be moved: nothing grows earlier by it, so it worsens no aim.</summary>
+    /// <remarks>The aims leave what does not perish free to lie anywhere behind the first task, and nobody lays a tray at four in the morning.</remarks>
+    private Dictionary<MiseTask, int> AsLateAsTheyGo(Dictionary<MiseTask, int> hours)
+    {
+        Dictionary<MiseTask, int> starts = new(hours);
+        bool moved;
+        do
+        {
+            moved = false;
+            foreach (var (task, now) in starts.OrderByDescending(placed => placed.Value).ThenBy(placed => placed.Key.Key, StringComparer.Ordinal).ToList())
+            {
+                starts.Remove(task);
+                var end = starts.Where(later => later.Key.After.Contains(task.Key)).Select(later => later.Value).Append(Math.Max(Floor(task.NotAfter), now + Minutes(task))).Min();
+                while (end > now + Minutes(task) && !Fits(task, end - Minutes(task), starts))
+                    end--;
+                starts[task] = Math.Max(now, end - Minutes(task));
+                moved |= starts[task] > now;
+            }
+        }
+        while (moved);
         return starts;
     }
 

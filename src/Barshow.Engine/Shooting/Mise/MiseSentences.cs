@@ -7,9 +7,6 @@ namespace Barshow.Engine.Shooting.Mise;
 /// <summary>What the mise planner says, in one place.</summary>
 internal static class MiseSentences
 {
-    public static Finding StrawWithRim(string drink, string rim) => new(FindingCatalogue.StrawWithRim, drink,
-        $"{drink} has a rim of {rim.ToLowerInvariant()} and a straw, so nobody tastes the rim.", "Leave out the straw, or the rim.");
-
     public static Finding ToolMissing(string drink, string tool) => new(FindingCatalogue.ToolMissing, drink,
         $"{drink} needs a {tool}, which the bar kit does not list.", $"Add the {tool} to the kit, or change how the drink is made.");
 

@@ -10,13 +10,10 @@ internal sealed partial class MiseTasks
 {
     private void AddCuts()
     {
+        // What goes into a house prep is measured and cut when that is made.
         foreach (var need in _demand.Ingredients.Where(need => need.Ingredient?.Kind is IngredientKind.Fruit or IngredientKind.Vegetable or IngredientKind.Herb or IngredientKind.Egg or IngredientKind.Preserve))
-            foreach (var group in need.Parts.Where(part => part.Amount is { Kind: QuantityKind.Pieces, Amount: > 0 } && !part.FromLeftovers).GroupBy(part => part.Amount.Cut))
+            foreach (var group in need.Parts.Where(part => part.Amount is { Kind: QuantityKind.Pieces, Amount: > 0 } && !part.FromLeftovers && part.Through is null).GroupBy(part => part.Amount.Cut))
             {
-                // A whole bunch goes into a house prep, which picks its own leaves.
-                if (group.Key is null && need.Ingredient!.Kind is IngredientKind.Herb)
-                    continue;
-
                 var pieces = Math.Ceiling(group.Sum(part => part.Amount.Amount) - 1e-6);
                 var drinks = group.Select(part => part.Drink).Distinct().ToList();
                 var garnish = group.All(part => part.Garnish);
@@ -84,8 +81,6 @@ internal sealed partial class MiseTasks
                     After = [$"polish:{drink.Spec.Serve.Glass}"],
                     Reason = "A rim stands an hour or two and weeps on a damp or chilled glass.",
                 });
-                if (drink.Spec.Serve.Straw)
-                    _findings.Add(MiseSentences.StrawWithRim(drink.Name, line.Name));
             }
     }
 }

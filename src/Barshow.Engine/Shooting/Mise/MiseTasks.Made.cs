@@ -1,6 +1,5 @@
 using System.Globalization;
 using Barshow.Engine.Ingredients;
-using Barshow.Engine.Measures;
 using Barshow.Engine.Names;
 using Barshow.Engine.Planning;
 using Barshow.Engine.Planning.Demand;
@@ -20,7 +19,8 @@ internal sealed partial class MiseTasks
             foreach (var (batch, drinks) in shares)
             {
                 var share = shares.Count == 1 || need.Millilitres <= 0 ? 1 : need.Parts.Where(part => drinks.Contains(part.Drink)).Sum(part => part.Amount.Amount) / need.Millilitres;
-                var millilitres = DualAmount.RoundUp(need.Millilitres * share * (1 + _pace.SpareShare));
+                var quantity = DualAmount.RoundUp(need.Millilitres * share * (1 + _pace.SpareShare), _episode.Convention);
+                var millilitres = quantity.InMillilitres(_episode.Convention)!.Value.ToDouble();
                 var batches = need.YieldMillilitres > 0 && millilitres > 0 ? millilitres / need.YieldMillilitres : 1;
                 var inputs = prep.Inputs.Select(input => $"{InputAmount(input, batches)} {Lower(_bar.Ingredients[input.Ingredient]?.Name ?? input.Ingredient.Text)}").ToList();
                 _tasks.Add(Window(need.Prep, batch, drinks, prep.HandsOn) with
@@ -29,8 +29,8 @@ internal sealed partial class MiseTasks
                     Text = batch == 1 ? $"Make {Lower(need.Prep.Name)}." : $"Make {Lower(need.Prep.Name)} again.",
                     Steps = inputs.Count == 0 ? prep.Steps : [$"Measure {string.Join(", ", inputs)}.", .. prep.Steps],
                     Station = prep.Equipment.Length > 0 ? prep.Equipment : "Kitchen",
-                    Amount = millilitres > 0 ? DualAmount.Say(millilitres, _episode.Convention, _bar.House.UnitOrder) : "",
-                    Quantity = millilitres > 0 ? Measure.Millilitres((long)millilitres) : null,
+                    Amount = millilitres > 0 ? DualAmount.Say(quantity, _episode.Convention, _bar.House.UnitOrder) : "",
+                    Quantity = millilitres > 0 ? quantity : null,
                     Equipment = prep.Equipment,
                     Makes = need.Prep.Slug,
                     After = [.. prep.Inputs.SelectMany(input => new[] { KeyOf("prep", input.Ingredient, 1), KeyOf("juice", input.Ingredient, 1), $"peel:{input.Ingredient}" })],
@@ -49,7 +49,8 @@ internal sealed partial class MiseTasks
             foreach (var (batch, drinks) in shares)
             {
                 var exact = need.Parts.Where(part => shares.Count == 1 || drinks.Contains(part.Drink)).Sum(part => part.Amount.Amount);
-                var millilitres = DualAmount.RoundUp(exact * (1 + _pace.SpareShare));
+                var quantity = DualAmount.RoundUp(exact * (1 + _pace.SpareShare), _episode.Convention);
+                var millilitres = quantity.InMillilitres(_episode.Convention)!.Value.ToDouble();
                 var whole = Math.Ceiling(millilitres / fruit.Produce!.JuiceMillilitres);
                 _tasks.Add(Window(juice, batch, drinks, MadeInHouse.HandsOn(juice, _pace, millilitres)) with
                 {
@@ -57,8 +58,8 @@ internal sealed partial class MiseTasks
                     Text = batch == 1 ? $"Press {Lower(juice.Name)} and strain it." : $"Press {Lower(juice.Name)} again.",
                     Steps = ["Wash the fruit.", .. shares.Count == 1 ? PressingSteps(fruit) : [], "Strain, cover, label with the hour, chill."],
                     Station = "Press",
-                    Amount = string.Create(CultureInfo.InvariantCulture, $"{DualAmount.Say(millilitres, _episode.Convention, _bar.House.UnitOrder)} from {whole:0} {(whole > 1 ? Many(Lower(fruit.Name)) : Lower(fruit.Name))}"),
-                    Quantity = Measure.Millilitres((long)millilitres),
+                    Amount = string.Create(CultureInfo.InvariantCulture, $"{DualAmount.Say(quantity, _episode.Convention, _bar.House.UnitOrder)} from {whole:0} {(whole > 1 ? Many(Lower(fruit.Name)) : Lower(fruit.Name))}"),
+                    Quantity = quantity,
                     Equipment = "citrus press",
                     Makes = juice.Slug,
                     After = [$"peel:{fruit.Slug}"],
@@ -132,7 +133,7 @@ internal sealed partial class MiseTasks
         if (amount is not { } total)
             return "some";
         if (input.Amount.InMillilitres(_episode.Convention, _bar.House.BarSizes) is { } each)
-            return DualAmount.Say(each.ToDouble() * batches, _episode.Convention, _bar.House.UnitOrder);
+            return DualAmount.Say(DualAmount.RoundUp(each.ToDouble() * batches, _episode.Convention), _episode.Convention, _bar.House.UnitOrder);
         if (input.Amount.Unit?.Grams is { } grams)
             return Quantity.Grams(Math.Ceiling((total * grams.ToDouble()) - 1e-6)).ToString();
         return Quantity.Pieces(Math.Ceiling(total - 1e-6), input.Amount.Unit).ToString();

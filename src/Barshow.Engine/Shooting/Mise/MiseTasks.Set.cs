@@ -179,7 +179,7 @@ internal sealed partial class MiseTasks
         {
             var doubles = DoublesOf(drink);
             var untasted = drink.UntastedSwapOuts == 0 ? ""
-                : string.Create(CultureInfo.InvariantCulture, $" {drink.UntastedSwapOuts} of them nobody tastes: water or cold tea in place of spirit, the glass marked and kept from tasters.");
+                : string.Create(CultureInfo.InvariantCulture, $" Nobody tastes {(drink.UntastedSwapOuts == doubles ? doubles == 1 ? "it" : "them" : drink.UntastedSwapOuts + " of them")}: water or cold tea in place of spirit, the glass marked and kept from tasters.");
             _tasks.Add(new()
             {
                 Key = $"double:{drink.Spec.Slug}",
