@@ -1,6 +1,6 @@
 using System.Globalization;
-using Google.OrTools.Sat;
 using Barshow.Engine.Shooting.Order;
+using Google.OrTools.Sat;
 
 namespace Barshow.Engine.Shooting.Mise;
 
