@@ -1,7 +1,7 @@
 using Barshow.Engine.Episodes;
+using Barshow.Engine.Episodes.Claims;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Planning.Bottles;
-using Barshow.Engine.Planning.Claims;
 
 namespace Barshow.Engine.Planning;
 

@@ -37,6 +37,7 @@ public static class CommandLine
         var root = new RootCommand("Barshow plans, measures, preps, shoots and publishes an episode of mixed drinks.") { Data };
         ReadVerb.AddTo(root);
         ServeVerb.AddTo(root);
+        CheckVerb.AddTo(root);
         PackageVerb.AddTo(root);
         PlanVerb.AddTo(root);
         ShootVerbs.AddTo(root);

@@ -1,3 +1,4 @@
+using Barshow.Engine.Episodes.Claims;
 using Barshow.Engine.Planning.Claims;
 using Barshow.Engine.Specs;
 using static Barshow.Engine.Tests.Planning.PlanningBar;

@@ -1,4 +1,5 @@
 using Barshow.Engine.Episodes;
+using Barshow.Engine.Episodes.Claims;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Planning.Baskets;

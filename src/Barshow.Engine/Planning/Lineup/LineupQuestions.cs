@@ -1,8 +1,8 @@
 using Barshow.Engine.Episodes;
+using Barshow.Engine.Episodes.Claims;
 using Barshow.Engine.Featured;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Names;
-using Barshow.Engine.Planning.Claims;
 using Barshow.Engine.Specs;
 
 namespace Barshow.Engine.Planning.Lineup;

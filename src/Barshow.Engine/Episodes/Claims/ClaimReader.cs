@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Barshow.Engine.Findings;
 
-namespace Barshow.Engine.Planning.Claims;
+namespace Barshow.Engine.Episodes.Claims;
 
 /// <summary>Reads the countable promises of a title.</summary>
 /// <remarks>A number (in figures or words up to twenty), at most three words that describe, and what is counted: drinks, bottles, ingredients, minutes.</remarks>
