@@ -95,7 +95,7 @@ public sealed class BenchTests(Stage stage)
     {
         await using var tablet = await OpenAsync();
         var page = tablet.Page;
-        await page.WaitForFunctionAsync("async () => (await caches.keys()).length > 0 && (await (await caches.open((await caches.keys())[0])).match(location.href)) !== undefined");
+        await page.WaitForFunctionAsync("async () => navigator.serviceWorker.controller?.state === 'activated' && (await caches.keys()).length > 0 && (await (await caches.open((await caches.keys())[0])).match(location.href)) !== undefined");
         var name = await page.Locator(".card:not([hidden]) h2").TextContentAsync();
 
         await page.Context.SetOfflineAsync(true);
