@@ -28,6 +28,9 @@ public sealed class IngredientShelf
     /// <summary>All of them, in the order they were given.</summary>
     public IReadOnlyList<Ingredient> All { get; }
 
+    /// <summary>The same shelf with one ingredient in the place of the one of its slug.</summary>
+    public IngredientShelf With(Ingredient ingredient) => new(All.Select(each => each.Slug == ingredient.Slug ? ingredient : each));
+
     /// <summary>The ingredient of that slug.</summary>
     public Ingredient? this[Slug slug] => _bySlug.GetValueOrDefault(slug);
 

@@ -1,4 +1,5 @@
 using Barshow.Engine.Episodes;
+using Barshow.Engine.Episodes.Briefs;
 using Barshow.Engine.Featured;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Measures;
@@ -88,12 +89,14 @@ public sealed record EpisodeWork
     /// <param name="log">What was featured.</param>
     /// <param name="today">Today at the house; an episode without dates is judged by it.</param>
     /// <param name="shoot">The running order and the mise list, where they were planned; that takes seconds and is a call of its own.</param>
-    /// <param name="read">What the brief reader had to say, for an episode that was just read.</param>
+    /// <param name="read">What the brief reader had to say, for an episode that was just read; null for what still stands of it.</param>
     public static EpisodeWork Of(Episode episode, Bar bar, FeaturedLog log, DateOnly today, ShootPlan? shoot = null, IReadOnlyList<Finding>? read = null)
     {
         ArgumentNullException.ThrowIfNull(episode);
         ArgumentNullException.ThrowIfNull(bar);
         ArgumentNullException.ThrowIfNull(log);
+        bar = bar.For(episode);
+        read ??= StandingFindings.Of(episode, bar);
         var setting = new AnalysisSetting(bar.Ingredients, bar.Kit) { Convention = episode.Convention, Sizes = bar.House.BarSizes };
         IReadOnlyList<DrinkAnalysis> analyses = [.. episode.Lineup.Select(drink => DrinkAnalyser.Analyse(drink.Spec, setting))];
         var viewer = BasketPlanner.Plan(episode, bar, DemandFor.Viewer);

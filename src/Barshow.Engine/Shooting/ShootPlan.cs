@@ -45,6 +45,7 @@ public sealed record ShootPlan(RunningOrder Order, MiseList Mise)
         ArgumentNullException.ThrowIfNull(episode);
         ArgumentNullException.ThrowIfNull(bar);
         settings ??= new();
+        bar = bar.For(episode);
         for (var round = 1; ; round++)
         {
             var order = RunningOrderPlanner.Plan(episode, bar, settings, progress, cancel);

@@ -6,7 +6,11 @@ namespace Barshow.Web.Verbs;
 internal static class PackageFolder
 {
     // Files of an earlier run that are not made this time would speak of what is no longer so.
-    private static readonly string[] MayGo = ["chapters.vtt", "callouts.vtt", "pick-ups.csv", "corrections.txt"];
+    private static readonly string[] MayGo =
+    [
+        "description.txt", "chapters.vtt", "callouts.vtt", "mise.csv", "mise.pdf", "running-order.csv", "shopping.csv", "viewer-shopping.txt",
+        "call-sheet.html", "call-sheet.pdf", "call-sheet.ics", "pick-ups.csv", "corrections.txt",
+    ];
     private static readonly string[] FoldersOfItsOwn = ["cards", "recipes", "site"];
 
     /// <summary>Writes the files, each whole or not at all, and takes away what an earlier run wrote and this one does not; nothing else in the folder is touched.</summary>

@@ -7,7 +7,7 @@ namespace Barshow.Web.Verbs;
 /// <summary>What the <c>package</c> verb says on one screen.</summary>
 internal static class PackageSummary
 {
-    private const int MostFindings = 8;
+    private const int MostFindings = 8, MostDrinks = 12;
 
     /// <summary>Writes the summary.</summary>
     /// <param name="to">Where to.</param>
@@ -26,8 +26,8 @@ internal static class PackageSummary
     private static IEnumerable<string> Lines(EpisodeWork work)
     {
         var episode = work.Episode;
-        yield return episode.Title;
-        yield return Inv($"  Drinks    {episode.Lineup.Count}: {string.Join(", ", episode.Lineup.Select(drink => drink.Name))}");
+        yield return Short(episode.Title);
+        yield return Inv($"  Drinks    {episode.Lineup.Count}: {string.Join(", ", episode.Lineup.Take(MostDrinks).Select(drink => Short(drink.Name)))}{(episode.Lineup.Count > MostDrinks ? Inv($" and {episode.Lineup.Count - MostDrinks} more") : "")}");
         if (episode.Bottle is { } bottle)
             yield return Inv($"  Bottle    {bottle.Name}{(bottle.Millilitres is { } size ? $", {size:0} ml" : "")}: each drink once pours {work.Bottle.ViewerMillilitres:0} ml; the shoot pours {work.Bottle.ShootMillilitres:0} ml, order {work.Bottle.BottlesToOrder}");
         yield return Inv($"  Viewers   {Count(work.ViewerBasket.Things, "thing")} to buy");
@@ -48,10 +48,12 @@ internal static class PackageSummary
         to.WriteLine(Inv($"  Findings  {Count(counts.GetValueOrDefault(Severity.Stop), "stop")}, {Count(counts.GetValueOrDefault(Severity.Fix), "fix")}, {Count(counts.GetValueOrDefault(Severity.Note), "note")}"));
         var worst = findings.Where(finding => finding.Severity != Severity.Note).OrderByDescending(finding => finding.Severity).ToList();
         foreach (var finding in worst.Take(MostFindings))
-            to.WriteLine(Inv($"    {finding.Severity}{(finding.Line is { } line ? $", line {line}" : "")}: {finding.Message}"));
+            to.WriteLine(Inv($"    {finding.Severity}{(finding.Line is { } line ? $", line {line}" : "")}: {Short(finding.Message, 200)}"));
         if (worst.Count > MostFindings)
             to.WriteLine(Inv($"    and {worst.Count - MostFindings} more in findings.json"));
     }
+
+    private static string Short(string text, int most = 60) => text.Length <= most ? text : text[..(most - 1)] + "…";
 
     private static string Count(int count, string what) => Inv($"{count} {what}{(count == 1 ? "" : what.EndsWith('x') ? "es" : "s")}");
 

@@ -21,6 +21,11 @@ internal static class PackageVerb
     {
         var brief = new Argument<string>("BRIEF") { Description = "A brief file, or the name an episode is kept under." };
         var folder = new Option<string>("--out") { Description = "Folder to write into; made when it is missing.", HelpName = "DIR", Required = true };
+        folder.Validators.Add(result =>
+        {
+            if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
+                result.AddError("Option '--out' names a folder.");
+        });
         var verb = new Command("package", "Write an episode's description, lists, running order, call sheet and recipes.") { brief, folder };
         verb.SetAction((parsed, cancel) => RunAsync(parsed.GetRequiredValue(brief), parsed.GetRequiredValue(folder), parsed.GetValue(CommandLine.Data), cancel));
         root.Subcommands.Add(verb);
@@ -28,17 +33,25 @@ internal static class PackageVerb
 
     private static async Task<int> RunAsync(string brief, string folder, string? data, CancellationToken cancel)
     {
+        if (Directory.Exists(brief))
+            return CommandLine.Refuse($"\"{brief}\" is a folder; give a brief file.");
+        if (File.Exists(folder))
+            return CommandLine.Refuse($"\"{folder}\" is a file; give a folder to write into.");
         try
         {
             await using var house = await OpenedHouse.OpenAsync(data, cancel);
             var bar = await house.Get<BarStore>().LoadAsync(cancel);
             if (await FindAsync(house, bar, brief, cancel) is not { } found)
-                return CommandLine.Refuse($"there is no file \"{brief}\" and no episode is kept under that name.");
+                return CommandLine.Refuse($"There is no file \"{brief}\" and no episode is kept under that name.");
             return await WriteAsync(house, bar, found, folder, cancel);
         }
-        catch (Exception problem) when (problem is DatabaseUnusableException or IOException or UnauthorizedAccessException or InvalidDataException)
+        catch (Exception problem) when (problem is DatabaseUnusableException or InvalidDataException)
         {
             return CommandLine.Refuse(problem.Message);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return CommandLine.Refuse($"The brief \"{brief}\" cannot be read or the folder \"{folder}\" cannot be written to: {problem.Message}");
         }
     }
 

@@ -3,6 +3,7 @@ using System.Text;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Episodes.Briefs;
 using Barshow.Engine.Findings;
+using Barshow.Engine.Measures;
 using Barshow.Engine.Specs;
 using Barshow.Engine.Tests.Specs;
 
@@ -72,10 +73,45 @@ public class ReadingABriefTests
         Assert.Equal(MethodKind.Shaken, read.Episode!.Lineup[0].Spec.Method!.Kind);
     }
 
+    [Fact]
+    public void A_file_in_Latin_1_is_read_as_it_was_meant_and_says_so()
+    {
+        var read = BriefReader.Read(Encoding.Latin1.GetBytes("Canchánchara for all\n\nGarden Sour\n2 oz white rum\nShaken, coupe\n"), SmallBar.Bar);
+
+        Assert.Equal("Canchánchara for all", read.Episode!.Title);
+        Assert.Equal("From line 1 on the file is no UTF-8; it was read as Western European text (Latin-1).", Assert.Single(read.Findings).Message);
+    }
+
+    [Fact]
+    public void A_sign_that_slipped_into_the_title_does_not_make_the_next_line_the_title()
+    {
+        var read = BriefReader.Read("Garden\0 party\nBottle: white rum, 700 ml, 40%\n\nGarden Sour\n2 oz white rum\nShaken, coupe\n", SmallBar.Bar);
+
+        Assert.Equal("Garden party", read.Episode!.Title);
+        Assert.Equal("Line 1 holds control signs that are no text and was read without them.", Assert.Single(read.Findings).Message);
+    }
+
+    [Fact]
+    public void What_a_brief_left_to_mend_stands_until_it_is_mended()
+    {
+        var episode = BriefReader.Read("T\nBottle: white rum\n\nA\n0 oz white rum\n1 oz lime juice\nShaken, coupe", SmallBar.Bar).Episode!;
+        var drink = episode.Lineup[0];
+        var mended = episode with
+        {
+            Bottle = episode.Bottle! with { Millilitres = 700 },
+            Lineup = [drink with { Spec = drink.Spec with { Lines = [drink.Spec.Lines[0].With(AmountLayer.Episode, Measure.Ounces(2), "read anew"), drink.Spec.Lines[1]] } }],
+        };
+
+        Assert.Equal([FindingCatalogue.BottleSizeMissing, FindingCatalogue.AmountImpossible], StandingFindings.Of(episode, SmallBar.Bar).Select(finding => finding.Kind));
+        Assert.Empty(StandingFindings.Of(mended, SmallBar.Bar));
+    }
+
     [Theory]
     [InlineData("{")]
     [InlineData("{\"title\": ")]
     [InlineData("{\"title\": \"x\", \"drinks\": 5}")]
+    [InlineData("[]")]
+    [InlineData("{\"title\": 5}")]
     [InlineData("{\"title\": [[[[[[[[[[[[1]]]]]]]]]]]]}")]
     [InlineData("{\"title\": \"x\", \"drinks\": [{\"name\": \"a\", \"lines\": [1, true, {\"a\": {}}]}]}")]
     public void Broken_JSON_is_a_finding_and_never_a_crash(string json)

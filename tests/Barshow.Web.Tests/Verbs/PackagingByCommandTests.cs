@@ -91,6 +91,26 @@ public sealed class PackagingByCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_strength_on_the_bottles_own_label_counts()
+    {
+        Package(Brief.Replace("40%", "60%", StringComparison.Ordinal));
+
+        // 60 ml at 60 % are 36 ml of ethanol, 28.4 g: 2.8 Australian standard drinks of 10 g.
+        Assert.Contains("2.8 (Lantern Sour)", File.ReadAllText(_barshow.At("out/description.txt")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_an_earlier_run_wrote_does_not_stay_beside_what_is_new()
+    {
+        Package(Brief);
+        File.WriteAllText(_barshow.At("out/notes of my own.txt"), "mine");
+
+        Package("");
+
+        Assert.Equal(["findings.json", "notes of my own.txt"], Files().Order());
+    }
+
+    [Fact]
     public void A_brief_packaged_again_is_not_featured_before_by_itself()
     {
         Package(Brief);
@@ -115,8 +135,10 @@ public sealed class PackagingByCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("barshow: there is no file \"nowhere.txt\" and no episode is kept under that name.", "package", "nowhere.txt", "--out", "out")]
+    [InlineData("barshow: There is no file \"nowhere.txt\" and no episode is kept under that name.", "package", "nowhere.txt", "--out", "out")]
     [InlineData("barshow: Option '--out' is required.", "package", "nowhere.txt")]
+    [InlineData("barshow: Option '--out' names a folder.", "package", "nowhere.txt", "--out", "")]
+    [InlineData("barshow: \".\" is a folder; give a brief file.", "package", ".", "--out", "out")]
     [InlineData("barshow: Unrecognized command or argument 'packge'.", "packge")]
     public void A_broken_call_says_one_sentence(string sentence, params string[] args)
     {

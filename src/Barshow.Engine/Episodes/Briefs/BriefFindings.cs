@@ -23,6 +23,16 @@ internal static class BriefFindings
         "Save the brief as plain text in UTF-8.")
     { Line = line };
 
+    public static Finding WithoutSigns(int line) => new(FindingCatalogue.ReadingRepaired, "brief",
+        $"Line {Number(line)} holds control signs that are no text and was read without them.",
+        "Look whether it was read as you meant it.")
+    { Line = line };
+
+    public static Finding NotUtf8(int line) => new(FindingCatalogue.ReadingRepaired, "brief",
+        $"From line {Number(line)} on the file is no UTF-8; it was read as Western European text (Latin-1).",
+        "Save the brief as plain text in UTF-8.")
+    { Line = line };
+
     public static Finding JsonBroken(int line, string what) => new(FindingCatalogue.BriefJsonBroken, "brief",
         $"The JSON cannot be read on line {Number(line)}: {what}",
         "Mend it there; what stood before it was used.")

@@ -25,6 +25,7 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
         try
         {
             reader.Read();
+            Expect(ref reader, JsonTokenType.StartObject);
             ReadBrief(ref reader);
         }
         catch (Exception problem) when (problem is JsonException or InvalidOperationException)
@@ -43,7 +44,7 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
             var key = BriefKeys.Folded(reader.GetString()!);
             reader.Read();
             if (key == "title")
-                _parts.Title = new(Text(ref reader), line);
+                _parts.Title = new(Words(ref reader), line);
             else if (key == "drinks")
                 ReadDrinks(ref reader);
             else
@@ -80,13 +81,13 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
             switch (key)
             {
                 case "name":
-                    name = new(Text(ref reader), at);
+                    name = new(Words(ref reader), at);
                     break;
                 case "lines":
                     ReadLines(ref reader, read.Lines);
                     break;
                 case "finish":
-                    read.Finish = new(Text(ref reader), at);
+                    read.Finish = new(Words(ref reader), at);
                     break;
                 default:
                     ReadValues(ref reader, key, at, read.Keys);
@@ -114,7 +115,7 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
             else if (reader.TokenType == JsonTokenType.StartObject)
                 lines.Add(LineWithSource(ref reader, at));
             else
-                lines.Add(new(new(Text(ref reader), at)));
+                lines.Add(new(new(Words(ref reader), at)));
         }
     }
 
@@ -125,7 +126,7 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
         {
             var key = BriefKeys.Folded(reader.GetString()!);
             reader.Read();
-            var value = new BriefText(Text(ref reader), LineOf(ref reader));
+            var value = new BriefText(Words(ref reader), LineOf(ref reader));
             if (key == BriefKeys.Was)
                 was = value;
             else
@@ -171,6 +172,12 @@ internal sealed class BriefJsonSplitter(List<Finding> findings)
         JsonTokenType.Number => Encoding.UTF8.GetString(reader.ValueSpan),
         _ => string.Join(' ', (reader.GetString() ?? "").Split('\n', '\r')).Trim(),
     };
+
+    private static string Words(ref Utf8JsonReader reader)
+    {
+        Expect(ref reader, JsonTokenType.String);
+        return Text(ref reader);
+    }
 
     private static void Expect(ref Utf8JsonReader reader, JsonTokenType type)
     {

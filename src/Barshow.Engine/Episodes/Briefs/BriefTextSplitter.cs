@@ -9,6 +9,9 @@ internal sealed class BriefTextSplitter(List<Finding> findings)
     public const int MostDrinks = 60;
     public const int MostLines = 40;
 
+    // A slip of the editor leaves one or two signs; a picture leaves many.
+    private const int MostSigns = 2;
+
     public BriefParts Split(string text)
     {
         var parts = new BriefParts();
@@ -52,19 +55,28 @@ internal sealed class BriefTextSplitter(List<Finding> findings)
                 continue;
             }
 
-            if (IsNoText(line))
+            var kept = line.ToString();
+            if (NoText(line) is var signs and > 0)
             {
-                firstBroken = broken++ == 0 ? number : firstBroken;
-                continue;
+                if (signs > MostSigns)
+                    (firstBroken, kept) = (broken++ == 0 ? number : firstBroken, "");
+                else
+                {
+                    kept = string.Concat(kept.Where(c => !IsNoText(c))).Trim();
+                    findings.Add(BriefFindings.WithoutSigns(number));
+                }
             }
 
             if (open is null)
                 blocks.Add(open = []);
-            open.Add(new(line.ToString(), number));
+            // The first line of a block keeps its place, or the next would be taken for the title or the drink's name.
+            if (kept.Length > 0 || open.Count == 0)
+                open.Add(new(kept, number));
         }
 
         if (broken > 0)
             findings.Add(BriefFindings.NotText(firstBroken, broken));
+        blocks.RemoveAll(block => block.TrueForAll(line => line.Text.Length == 0));
         return blocks;
     }
 
@@ -113,11 +125,13 @@ internal sealed class BriefTextSplitter(List<Finding> findings)
             ? new BriefKey(BriefKeys.At, line.Text[3..].Trim(), line.Line)
             : null;
 
-    private static bool IsNoText(ReadOnlySpan<char> line)
+    private static int NoText(ReadOnlySpan<char> line)
     {
+        var count = 0;
         foreach (var c in line)
-            if ((char.IsControl(c) && c != '\t') || c == '\uFFFD')
-                return true;
-        return false;
+            count += IsNoText(c) ? 1 : 0;
+        return count;
     }
+
+    private static bool IsNoText(char c) => (char.IsControl(c) && c != '\t') || c == '\uFFFD';
 }
