@@ -17,6 +17,7 @@ namespace Barshow.Web.Hosting;
 public static class WebHost
 {
     private const int UsualPort = 5230;
+    private const long LongestMessage = 3L << 20;
 
     /// <summary>The application, ready to run; it listens on loopback only.</summary>
     public static WebApplication Build(ServeSettings settings, string[] args)
@@ -50,7 +51,8 @@ public static class WebHost
         services.AddSingleton<ShootPlans>();
         services.AddScoped<EpisodeDesk>();
         services.AddScoped<Bin>();
-        services.AddRazorComponents().AddInteractiveServerComponents();
+        // A pasted page or brief travels in one message; the framework's own bound of 32 kB would end the circuit.
+        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(options => options.MaximumReceiveMessageSize = LongestMessage);
     }
 
     private static void Route(WebApplication app)

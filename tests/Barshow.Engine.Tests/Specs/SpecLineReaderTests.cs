@@ -1,5 +1,3 @@
-using Barshow.Engine.Episodes;
-using Barshow.Engine.Episodes.Briefs;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Names;
@@ -59,21 +57,4 @@ public class SpecLineReaderTests
 
         Assert.Equal((Measure.Ounces(3, 2), "white rum", "chilled"), (read.Planned, read.Name, read.Note));
     }
-
-    [Fact]
-    public void A_pasted_recipe_becomes_a_spec_with_findings_on_their_own_lines()
-    {
-        var bar = new Bar(new House(), Shelf, new BarKit());
-
-        var (spec, findings) = RecipeReader.Read("Salt Lane Sour\n2 oz white rum\ntwelvety ml lime juice\nShaken, coupe, lime wheel", bar);
-
-        Assert.Equal(("Salt Lane Sour", 2, MethodKind.Shaken), (spec!.Name, spec.Lines.Count, spec.Method!.Kind));
-        Assert.Contains(findings, finding => finding.Line == 3);
-        Assert.DoesNotContain(findings, finding => finding.Line is < 1 or > 4);
-    }
-
-    [Theory]
-    [InlineData("")]
-    [InlineData("   \n \n")]
-    public void Nothing_pasted_is_no_spec(string text) => Assert.Null(RecipeReader.Read(text, new Bar(new House(), Shelf, new BarKit())).Spec);
 }
