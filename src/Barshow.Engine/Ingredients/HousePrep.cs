@@ -20,6 +20,9 @@ public sealed record HousePrep
 
     /// <summary>The equipment that only one task can use at a time: "blender"; empty for none.</summary>
     public string Equipment { get; init; } = "";
+
+    /// <summary>How it is stored: "chilled, in a clean closed bottle"; empty when nothing was said.</summary>
+    public string Storage { get; init; } = "";
 }
 
 /// <summary>One input of a batch.</summary>

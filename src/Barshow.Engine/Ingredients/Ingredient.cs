@@ -42,6 +42,15 @@ public sealed record Ingredient
     /// <summary>What is in the house already.</summary>
     public Measure? OnHand { get; init; }
 
+    /// <summary>The day on which what is in the house was opened; null when it is closed or nobody noted it.</summary>
+    public DateOnly? OpenedOn { get; init; }
+
+    /// <summary>How it came into the house.</summary>
+    public Supply Supply { get; init; }
+
+    /// <summary>What viewers must be told of a gift or a sponsor, as it is to be printed; empty for none.</summary>
+    public string Disclosure { get; init; } = "";
+
     /// <summary>How it is made, for a house prep.</summary>
     public HousePrep? Prep { get; init; }
 

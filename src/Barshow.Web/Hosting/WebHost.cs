@@ -32,6 +32,7 @@ public static class WebHost
         // Another site's page must not reach the app under a name of its own that points here.
         builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1;[::1]";
         AddServices(builder.Services, folder);
+        builder.Services.AddSingleton(settings);
 
         var app = builder.Build();
         Route(app);

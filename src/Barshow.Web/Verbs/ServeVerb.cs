@@ -17,10 +17,12 @@ internal static class ServeVerb
             if (result.GetValueOrDefault<int?>() is < 1 or > 65535)
                 result.AddError("A port is a number from 1 to 65535.");
         });
+        var stockAlone = new Option<bool>("--stock-alone") { Description = "At the very first start bring the stock library alone, without the demo bar." };
         var framework = FrameworkSwitches.Select(name => new Option<string?>(name) { Hidden = true }).ToArray();
 
-        var serve = new Command("serve", "Serve the app on this computer and print its address.") { port };
+        var serve = new Command("serve", "Serve the app on this computer and print its address.") { port, stockAlone };
         root.Options.Add(port);
+        root.Options.Add(stockAlone);
         foreach (var option in framework)
             root.Options.Add(option);
         root.SetAction(Run);
@@ -33,7 +35,7 @@ internal static class ServeVerb
                 .Where(option => parsed.GetValue(option) is not null)
                 .Select(option => $"{option.Name}={parsed.GetValue(option)}")
                 .ToArray();
-            await using var app = WebHost.Build(new(parsed.GetValue(CommandLine.Data), parsed.GetValue(port)), passed);
+            await using var app = WebHost.Build(new(parsed.GetValue(CommandLine.Data), parsed.GetValue(port), parsed.GetValue(stockAlone)), passed);
             await app.RunAsync(cancel);
             return 0;
         }
