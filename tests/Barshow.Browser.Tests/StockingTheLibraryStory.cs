@@ -71,7 +71,7 @@ public sealed class StockingTheLibraryStory(Stage stage)
         await page.GetByLabel("Amount and ingredient").FillAsync("700 ml gin");
         await page.GetByLabel("Amount and ingredient").BlurAsync();
 
-        await Expect(page.GetByText("Not saved: Gin cannot be made this way: Gin, which needs Gin. Take one of them out of the inputs.")).ToBeVisibleAsync();
+        await Expect(page.GetByText("Not saved: Dry gin cannot be made this way: Dry gin, which needs Dry gin. Take one of them out of the inputs.")).ToBeVisibleAsync();
         Assert.Empty(window.Troubles);
     }
 
