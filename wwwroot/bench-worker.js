@@ -2,7 +2,11 @@
 const KEPT = 'barshow-bench-1';
 const PARTS = ['/css/tokens.css', '/css/bench.css', '/js/bench.js', '/js/bench-queue.js', '/favicon.svg'];
 
-self.addEventListener('install', (event) => event.waitUntil(caches.open(KEPT).then((cache) => cache.addAll(PARTS)).then(() => self.skipWaiting())));
+self.addEventListener('install', (event) => {
+  // Always through the worker: a browser that asks the network beside it would show the network's error.
+  event.addRoutes?.({ condition: { urlPattern: '/bench/*' }, source: 'fetch-event' });
+  event.waitUntil(caches.open(KEPT).then((cache) => cache.addAll(PARTS)).then(() => self.skipWaiting()));
+});
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim().then(async () => {
   // The page that installed this worker was fetched before it: fetch it once more, to keep it.
   const cache = await caches.open(KEPT);
