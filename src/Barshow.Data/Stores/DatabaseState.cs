@@ -27,7 +27,7 @@ internal sealed class ChangesSince
         // After a restored backup or much saving the line that the state is known by may be gone or another.
         if (!await db.Changes.AnyAsync(line => line.Id == since.Change && line.At == since.At, cancel))
             return null;
-        var changes = await db.Changes.Where(line => line.Id > since.Change).Select(line => new { line.Kind, line.Slug }).Distinct().Take(Most + 1).ToListAsync(cancel);
+        var changes = await db.Changes.Where(line => line.Id > since.Change).Select(line => new { line.Kind, line.Slug }).Distinct().OrderBy(line => line.Kind).ThenBy(line => line.Slug).Take(Most + 1).ToListAsync(cancel);
         return changes.Count > Most ? null : new(changes.Select(line => (line.Kind, line.Slug)));
     }
 
