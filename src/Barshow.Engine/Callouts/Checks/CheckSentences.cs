@@ -45,8 +45,9 @@ internal static class CheckSentences
     public static Finding NotInSpec(TaughtFilm film, int k, int drink)
     {
         var named = film.Fit.NameAt(k)!;
+        var of = film.Quote(k).Contains(named, StringComparison.OrdinalIgnoreCase) ? "" : $" of {named}";
         return new(FindingCatalogue.NotInSpec, named,
-            $"\"{film.Quote(k)}\" of {named} is said in the {film.Sheet.Drinks[drink].Name}, whose spec has no {named}.",
+            $"\"{film.Quote(k)}\"{of} is said in the {film.Sheet.Drinks[drink].Name}, whose spec has no {named}.",
             $"Add {named} to the spec, or say again what is poured.")
         {
             TimeSeconds = film.TimeOf(k),
@@ -83,7 +84,9 @@ internal static class CheckSentences
         var missing = isMetric ? other.Ounces! : other.Millilitres!;
         return new(FindingCatalogue.OneUnitOnly, wanted.Ingredient,
             $"{Capital(wanted.Ingredient)} in the {film.Sheet.Drinks[drink].Name} is said in {(isMetric ? "millilitres" : "ounces")} only.",
-            $"Say {MeasureWriter.Say(missing.WithoutOpen())} too, or add a lower third with {other.Show()}.")
+            other is { OuncesPourable: true, MillilitresPourable: true }
+                ? $"Say {MeasureWriter.Say(missing.WithoutOpen())} too, or add a lower third with {other.Show()}."
+                : $"Add a lower third with {other.Show()}, or pour an amount that can be said in both units.")
         {
             TimeSeconds = film.TimeOf(k),
             Drink = film.Sheet.Drinks[drink].Name,

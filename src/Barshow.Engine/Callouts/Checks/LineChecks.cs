@@ -24,7 +24,7 @@ internal static class LineChecks
             var agrees = film.CalloutOf(film.Amounts[k])?.Agrees ?? true;
             if (!agrees && !film.Repeats[k])
                 yield return CheckSentences.PairDisagrees(film, k);
-            foreach (var finding in OfTies(film, k, agrees))
+            foreach (var finding in OfTies(film, k))
                 yield return finding;
             if (film.Ties[k].Count == 0 && IsStranger(film, k))
                 yield return CheckSentences.NotInSpec(film, k, film.StretchOf(k)!.Drinks[0]);
@@ -37,9 +37,9 @@ internal static class LineChecks
         }
     }
 
-    private static IEnumerable<Finding> OfTies(TaughtFilm film, int k, bool agrees)
+    private static IEnumerable<Finding> OfTies(TaughtFilm film, int k)
     {
-        var wrong = film.Ties[k].Where(tie => Differs(film, film.Amounts[k], film.Sheet.Drinks[tie.Drink].Lines[tie.Line].Measure, agrees)).ToList();
+        var wrong = film.Ties[k].Where(tie => Differs(film, film.Amounts[k], film.Sheet.Drinks[tie.Drink].Lines[tie.Line].Measure)).ToList();
         foreach (var tie in wrong)
         {
             // The same wrong amount said again is one mistake.
@@ -49,16 +49,14 @@ internal static class LineChecks
     }
 
     // A pair whose sides disagree differs from the spec only when neither side is the spec's.
-    private static bool Differs(TaughtFilm film, SpokenAmount amount, Measure? wanted, bool agrees)
+    private static bool Differs(TaughtFilm film, SpokenAmount amount, Measure? wanted)
     {
         if (wanted is not { HasAmount: true, Open: null } || amount.Counted is { Open: not null, HasAmount: false } && !amount.HasVolume)
             return false;
         var convention = film.Sheet.Convention;
         if (amount.HasVolume && wanted.InMillilitres(convention) is { } millilitres && wanted.Unit!.Kind == UnitKind.Volume)
         {
-            var sides = new[] { amount.Ounces, amount.Metric }.OfType<Measure>().Where(side => !side.IsRange || true).ToList();
-            var off = sides.Select(side => IsOff(side, wanted, convention)).ToList();
-            return agrees ? off.TrueForAll(side => side) : off.TrueForAll(side => side);
+            return new[] { amount.Ounces, amount.Metric }.OfType<Measure>().All(side => IsOff(side, wanted, convention));
         }
 
         if (amount.Counted is not { HasAmount: true } said)
@@ -130,11 +128,12 @@ internal static class LineChecks
                 continue;
             }
 
+            // Spoons, dashes and what is left to the hand are the same in both worlds.
             var amounts = poured.ConvertAll(k => film.Amounts[k]);
             var hasOunces = amounts.Exists(amount => amount.Ounces is not null);
             var hasMetric = amounts.Exists(amount => amount.Metric is not null);
-            if (hasOunces != hasMetric && !amounts.Exists(amount => amount.Counted is { HasAmount: true }))
-                yield return CheckSentences.OneUnitOnly(film, drink, line, poured[0]);
+            if (hasOunces != hasMetric && wanted.Measure is not { Open: not null } && !amounts.Exists(amount => amount.Counted is { HasAmount: true }))
+                yield return CheckSentences.OneUnitOnly(film, drink, line, poured.First(k => film.Amounts[k].HasVolume));
         }
     }
 

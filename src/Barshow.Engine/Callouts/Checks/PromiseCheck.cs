@@ -20,7 +20,7 @@ internal static class PromiseCheck
         "spec", "specs", "measurement", "measurements", "amount", "amounts", "both", "unit", "units", "one", "two", "read", "watch", "look", "go", "get", "thing", "things", "like", "every", "each", "write", "written", "wrote", "made", "make", "making", "whole", "place", "above", "card", "corner", "screen", "instead", "now", "then", "where", "how", "why", "when", "ever", "never", "before", "after", "again", "dont", "worry", "as", "let", "lets", "time", "use", "used", "using", "printed", "print", "will", "under", "about", "still", "own", "give", "given", "it's", "thats", "theres", "you'll", "we'll", "i've", "weve", "next", "last", "another", "separate", "entire", "dedicated", "right", "up", "out", "over", "into", "exact", "first", "second", "if", "someone", "yourself", "today", "drink", "drinks", "here", "comments", "comment",
     ];
 
-    private static readonly HashSet<string> Recipes = ["recipe", "recipes", "spec", "specs", "measurement", "measurements", "amounts", "ingredients"];
+    private static readonly HashSet<string> Recipes = ["recipe", "recipes", "spec", "specs", "measurement", "measurements", "amounts", "ingredients", "list", "everything", "details"];
 
     public static IEnumerable<Finding> Findings(TaughtFilm film, List<CheckNotMade> notMade)
     {

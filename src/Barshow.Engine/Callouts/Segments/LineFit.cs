@@ -6,6 +6,9 @@ namespace Barshow.Engine.Callouts.Segments;
 /// <summary>How well each amount fits each line of each drink: by what is named about it and by how near the amounts are.</summary>
 internal sealed class LineFit
 {
+    // The second words of names: a name that is parted over two cues goes on with one of them.
+    private static readonly HashSet<string> Tails = ["juice", "syrup", "liqueur", "bitters", "water", "cordial", "cream", "beer", "ale", "vermouth", "whiskey", "whisky", "rum", "gin", "wine", "brandy", "white", "whites", "sherry", "leaves", "aperitif", "vinegar", "puree", "tea", "milk"];
+
     private readonly Dictionary<(int Amount, int Drink), (double Named, double Near)[]> _fits = [];
     private readonly SpeechText _speech;
     private readonly LineupWords _words;
@@ -154,15 +157,29 @@ internal sealed class LineFit
     private int PhraseEnd(int from, int to, int most)
     {
         to = Math.Min(to, from + most);
+        var isNamed = false;
         for (var i = from; i < to; i++)
         {
             if (i > from && _speech.Tokens[i].Word is "and" or "then" or "in" or "into" or "to" or "from" or "that" or "which" or "goes" or "for" or "with" or "on" or "over" or "so" or "we" or "i" or "but" or "or" or "plus" or "because" or "is" or "not" or "as" or "next")
                 return i;
             if (_speech.Tokens[i].Pause != Pause.None)
                 return i + 1;
+
+            // Without punctuation the next cue may begin another sentence; what goes on is the rest of a name.
+            isNamed |= Told(i) >= 0.8;
+            if (isNamed && i + 1 < to && !Tails.Contains(_speech.Tokens[i + 1].Word) && !ReferenceEquals(_speech.CueAt(_speech.Tokens[i].Start), _speech.CueAt(_speech.Tokens[i + 1].Start)))
+                return i + 1;
         }
 
         return to;
+    }
+
+    private double Told(int token)
+    {
+        var told = 0d;
+        foreach (var (_, word) in _words.Heard(token, token + 1))
+            told = Math.Max(told, Vocabulary.WeightOf(word) > 0 ? Vocabulary.WeightOf(word) : 1);
+        return told;
     }
 
     private void AddPhrase(List<Window> windows, int from, int to, double weight)

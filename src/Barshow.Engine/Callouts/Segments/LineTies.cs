@@ -18,6 +18,14 @@ internal sealed class LineTies(SpeechText speech, LineupWords words, FilmSheet s
             TieNamed(stretch);
         foreach (var stretch in stretches)
             TieUnnamed(stretch);
+
+        // What is taken back was meant for what replaces it.
+        for (var k = amounts.Count - 2; k >= 0; k--)
+        {
+            if (amounts[k].Retracted && _ties[k].Count == 0)
+                _ties[k].AddRange(_ties[k + 1]);
+        }
+
         return _ties;
     }
 

@@ -135,7 +135,7 @@ internal sealed class Segmenter
         if (amount.Mention)
             return 0;
         if (run.Drinks.Length == 0)
-            return -1;
+            return -2;
         var best = double.NegativeInfinity;
         var (bestDrink, bestLine) = (0, -1);
         for (var at = 0; at < run.Drinks.Length; at++)
@@ -174,8 +174,10 @@ internal sealed class Segmenter
         var drink = run.Drinks[at];
         var (named, near) = (_fit.Named(k, drink, line), _fit.Near(k, drink, line));
         var score = named > 0.2 ? (4 * named) + (2 * near) - 0.4
-            : named < -0.2 ? -2.5
+            : named < -0.2 ? -1.5
             : (1.6 * near) - 0.5;
+        if (named < -0.2)
+            return score;
         if (line < 64 && (run.Said[at] & (1UL << line)) != 0)
             score -= near >= 1 ? 2 : _amounts[k].CorrectsEarlier ? 0 : 4;
         else if (line == run.Last[at] + 1)

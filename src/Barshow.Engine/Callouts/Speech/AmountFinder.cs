@@ -1,3 +1,4 @@
+using Barshow.Engine.Findings;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Measures.Reading;
 
@@ -23,17 +24,22 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
     {
         var amounts = new List<SpokenAmount>();
         var bare = new List<SpokenAmount>();
-        foreach (var found in MeasureFinder.Find(Mishearings.MendedText(speech, words.IsIngredient), bareCounts: true))
+        var text = Mishearings.MendedText(speech, words.IsIngredient);
+        for (var sentence = 0; sentence < speech.Sentences; sentence++)
         {
-            if (AmountOf(found) is not { } amount)
-                continue;
-            if (found.Measure is { Open: null, Unit: null })
-                TakeBare(amount, found.Measure, amounts, bare);
-            else if (IsKept(amount, found.Measure))
-                amounts.Add(amount);
+            // Sentence by sentence: "thirty mil. And half an ounce" is no thirty and a half.
+            var start = speech.Tokens[speech.SentenceStarts[sentence]].Start;
+            var end = sentence + 1 < speech.Sentences ? speech.Tokens[speech.SentenceStarts[sentence + 1]].Start : text.Length;
+            foreach (var found in MeasureFinder.Find(text[start..end], bareCounts: true))
+            {
+                Take(found.Measure, Moved(found.Place, start), amounts, bare);
+                if (found is { Second: { } second, SecondPlace: { } place })
+                    Take(second, Moved(place, start), amounts, bare);
+            }
         }
 
         Pair(amounts, bare);
+        MeasureOpens(amounts);
         AddOpens(amounts);
         foreach (var amount in amounts)
             amount.IsEach = IsEach(amount);
@@ -41,27 +47,36 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
         return amounts;
     }
 
-    private SpokenAmount? AmountOf(FoundMeasure found)
-    {
-        var place = found.Whole;
-        var from = speech.TokenAt(place.Start);
-        var to = speech.TokenAt(place.End - 1) + 1;
-        if (from >= to || to > speech.Tokens.Count)
-            return null;
-        var amount = new SpokenAmount { Place = place, From = from, To = to, FirstTo = to };
-        foreach (var measure in new[] { found.Measure, found.Second })
-        {
-            if (measure is null)
-                continue;
-            var plain = measure.Open is not null && measure.HasAmount ? measure.WithoutOpen() : measure;
-            if (plain is { Open: null, Unit: { } unit } && unit.IsMetric)
-                amount.Metric = plain;
-            else if (plain is { Open: null, Unit: { } other } && (other == Unit.Ounce || other == Unit.UsOunce || other == Unit.ImperialOunce))
-                amount.Ounces = plain;
-            else
-                amount.Counted = plain;
-        }
+    private static TextPlace Moved(TextPlace place, int by) => new(place.Start + by, place.Length);
 
+    // The sides are taken one by one: which of them belong together is seen better from the whole row.
+    private void Take(Measure measure, TextPlace place, List<SpokenAmount> amounts, List<SpokenAmount> bare)
+    {
+        if (AmountOf(measure, place) is not { } amount)
+            return;
+        if (measure is { Open: null, Unit: null })
+            TakeBare(amount, measure, amounts, bare);
+        else if (IsKept(amount, measure))
+            amounts.Add(amount);
+    }
+
+    private SpokenAmount? AmountOf(Measure measure, TextPlace place)
+    {
+        var from = speech.TokenAt(place.Start);
+        var to = from;
+        while (to < speech.Tokens.Count && speech.Tokens[to].Start < place.End)
+            to++;
+        if (from >= to)
+            return null;
+        var (start, end) = (speech.Tokens[from].Start, speech.Tokens[to - 1].End);
+        var amount = new SpokenAmount { Place = new(start, end - start), From = from, To = to, FirstTo = to };
+        var plain = measure.Open is not null && measure.HasAmount ? measure.WithoutOpen() : measure;
+        if (plain is { Open: null, Unit: { } unit } && unit.IsMetric)
+            amount.Metric = plain;
+        else if (plain is { Open: null, Unit: { } other } && (other == Unit.Ounce || other == Unit.UsOunce || other == Unit.ImperialOunce))
+            amount.Ounces = plain;
+        else
+            amount.Counted = plain;
         return amount;
     }
 
@@ -100,8 +115,16 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
         }
 
         // "three quarters of lemon", "half lime": at a bar a share without a unit is of an ounce.
-        var isShare = number is { IsRange: false, Low: { IsWhole: false } };
+        var isShare = number is { IsRange: false, Low: { IsWhole: false, Denominator: 2 or 3 or 4 } low } && low < 3;
         var of = next is "of" ? amount.To + 1 : amount.To;
+        if (isShare && IsNamedJustBefore(amount))
+        {
+            amount.Counted = null;
+            amount.Ounces = Measure.Of(number.Low!.Value, Unit.Ounce);
+            amounts.Add(amount);
+            return;
+        }
+
         if (isShare && of < speech.Tokens.Count && words.IsIngredient(of) && IsPouredThing(of) && !(number.Low == new Rational(1, 2) && next is not "of" && IsWholeThing(of)))
         {
             amount.Counted = null;
@@ -112,6 +135,11 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
 
         bare.Add(amount);
     }
+
+    // "Dry sherry: three quarters, so twenty-two and a half."
+    private bool IsNamedJustBefore(SpokenAmount amount) =>
+        amount.From > speech.SentenceStart(amount.From) && speech.Tokens[amount.From - 1].Pause == Pause.Comma && words.IsIngredient(amount.From - 1) && IsPouredThing(amount.From - 1)
+        && (speech.Tokens[amount.To - 1].Pause != Pause.None || amount.To == speech.Tokens.Count);
 
     private bool IsPouredThing(int token)
     {
@@ -124,26 +152,84 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
 
     private bool IsWholeThing(int token) => speech.Tokens[token].Word is "egg" or "orange" or "apple" or "pineapple" or "lime" or "lemon" or "grapefruit" or "cucumber" && !(token + 1 < speech.Tokens.Count && speech.Tokens[token + 1].Word is "juice" or "syrup" or "liqueur");
 
+    // The pairing of neighbours that fits best as a whole: "forty-five mil. Half an ounce" stand side by side and belong apart.
     private void Pair(List<SpokenAmount> amounts, List<SpokenAmount> bare)
     {
         amounts.Sort((a, b) => a.From.CompareTo(b.From));
-        for (var i = 0; i < amounts.Count; i++)
+        var best = new double[amounts.Count + 1];
+        var isPaired = new bool[amounts.Count + 1];
+        for (var i = 1; i <= amounts.Count; i++)
         {
-            var first = amounts[i];
-            if (!IsHalf(first))
-                continue;
-            if (i + 1 < amounts.Count && Belong(first, amounts[i + 1]))
+            best[i] = best[i - 1];
+            if (i > 1 && Fit(amounts[i - 2], amounts[i - 1]) is var fit and > 0 && best[i - 2] + fit > best[i])
+                (best[i], isPaired[i]) = (best[i - 2] + fit, true);
+        }
+
+        for (var i = amounts.Count; i > 0; i--)
+        {
+            if (isPaired[i])
             {
-                Join(first, amounts[i + 1]);
-                amounts.RemoveAt(i + 1);
-            }
-            else if (first.Ounces is not null && bare.Find(number => number.From >= first.To && number.From - first.To <= 2 && IsMissingMetric(first, number)) is { } number)
-            {
-                number.Metric = Measure.Between(number.Counted!.Low!.Value, number.Counted.High!.Value, Unit.Millilitre);
-                number.Counted = null;
-                Join(first, number);
+                Join(amounts[i - 2], amounts[i - 1]);
+                amounts[i - 1] = amounts[i - 2];
+                i--;
             }
         }
+
+        var kept = amounts.Distinct().ToList();
+        amounts.Clear();
+        amounts.AddRange(kept);
+        foreach (var first in amounts.Where(amount => amount is { Ounces: not null, Metric: null }))
+        {
+            if (MissingMetric(first, bare) is not { } number)
+                continue;
+            number.Metric = Measure.Between(number.Counted!.Low!.Value, number.Counted.High!.Value, Unit.Millilitre);
+            number.Counted = null;
+            if (number.From > first.From)
+                Join(first, number);
+            else
+                JoinBefore(first, number);
+        }
+    }
+
+    // A number without a unit is the other side when it stands close and comes to the same: "three quarters of an ounce, so twenty-two and a half"; "sixty of gin, two ounces".
+    private SpokenAmount? MissingMetric(SpokenAmount first, List<SpokenAmount> bare)
+    {
+        int low = 0, high = bare.Count;
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (bare[middle].From < first.From)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        if (low < bare.Count && bare[low] is var after && after.Counted is not null && after.From - first.To <= 7 && IsMissingMetric(first, after, after.From - first.To <= 2 ? 0.3 : 0.12))
+            return after;
+        return low > 0 && bare[low - 1] is var before && before.Counted is not null && first.From - before.To <= 6 && IsMissingMetric(first, before, 0.12) ? before : null;
+    }
+
+    // "Top it with ginger beer, about three ounces": the hand's measure is measured after all.
+    private void MeasureOpens(List<SpokenAmount> amounts)
+    {
+        for (var i = amounts.Count - 2; i >= 0; i--)
+        {
+            var (open, next) = (amounts[i], amounts[i + 1]);
+            if (open is { HasVolume: false, Counted: { Open: not null, HasAmount: false } } && next.HasVolume && next.From - open.To <= 7 && speech.SentenceOf[next.From] == speech.SentenceOf[open.From] && Following(next, false).Words.Length == 0)
+            {
+                open.Counted = null;
+                Join(open, next);
+                amounts.RemoveAt(i + 1);
+            }
+        }
+    }
+
+    private double Fit(SpokenAmount first, SpokenAmount second)
+    {
+        if (!IsHalf(first) || !Belong(first, second))
+            return 0;
+        var isNewSentence = speech.SentenceOf[second.From] != speech.SentenceOf[first.From];
+        return 3 - (2 * Gap(first, second)) - (0.1 * (second.From - first.To)) - (isNewSentence ? 0.8 : 0);
     }
 
     private static bool IsHalf(SpokenAmount amount) =>
@@ -212,14 +298,14 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
     private double? InMillilitres(SpokenAmount amount) =>
         amount.Millilitres(sheet.Convention) ?? amount.Counted?.InMillilitres(sheet.Convention)?.ToDouble();
 
-    private bool IsMissingMetric(SpokenAmount first, SpokenAmount number)
+    private bool IsMissingMetric(SpokenAmount first, SpokenAmount number, double widest)
     {
         if (number.Counted is not { Low: { } low } || low < 5 || low > 300 || speech.SentenceOf[first.From] != speech.SentenceOf[number.From])
             return false;
         if (number.To < speech.Tokens.Count && speech.Tokens[number.To].Word is "seconds" or "second" or "minutes" or "minute" or "times" or "leaves" or "people" or "years" or "drinks" or "percent" or "dollars" or "bucks")
             return false;
         var millilitres = first.Millilitres(sheet.Convention);
-        return millilitres is > 0 && Math.Abs(low.ToDouble() - millilitres.Value) / millilitres.Value < 0.3;
+        return millilitres is > 0 && Math.Abs(low.ToDouble() - millilitres.Value) / millilitres.Value < widest;
     }
 
     private static void Join(SpokenAmount first, SpokenAmount second)
@@ -229,6 +315,14 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
         first.Counted ??= second.Counted;
         first.To = Math.Max(first.To, second.To);
         first.Place = new(first.Place.Start, second.Place.End - first.Place.Start);
+    }
+
+    private static void JoinBefore(SpokenAmount second, SpokenAmount number)
+    {
+        second.Metric = number.Metric;
+        second.FirstTo = number.To;
+        second.From = number.From;
+        second.Place = new(number.Place.Start, second.Place.End - number.Place.Start);
     }
 
     // "Soda to the top", "rinse the glass, absinthe first": a hand's measure that the spec has and no amount stands beside.

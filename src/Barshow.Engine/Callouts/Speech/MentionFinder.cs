@@ -148,7 +148,7 @@ internal sealed class MentionFinder(SpeechText speech, LineupWords words)
             && !Ours.IsIn(speech, from, to) && !Ours.IsIn(speech, to, amount.From);
     }
 
-    private bool IsTeased(SpokenAmount amount) => Teasing.IsIn(speech, speech.SentenceStart(amount.From), amount.From);
+    private bool IsTeased(SpokenAmount amount) => Teasing.IsIn(speech, speech.SentenceStart(amount.From), speech.SentenceEnd(amount.From));
 
     private void MarkRecaps(IReadOnlyList<SpokenAmount> amounts)
     {

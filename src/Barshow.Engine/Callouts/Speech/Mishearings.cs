@@ -11,6 +11,7 @@ internal static class Mishearings
 
     private static readonly HashSet<string> LikeMil = ["miles", "mile", "meals", "meal", "males", "male", "mel", "mels", "emails", "email", "mail", "mails", "males", "mills", "millimeters", "millimetres", "milliliter's", "mill's"];
     private static readonly HashSet<string> LikeOunce = ["once", "onces", "ounches", "ouncees", "announce", "announces", "bounce", "bounces", "ounce's", "ouncers"];
+    private static readonly HashSet<string> Manners = ["whole", "full", "good", "big", "scant", "generous", "short", "heavy", "healthy", "fat", "nice", "single", "flat", "level", "solid", "proper"];
     private static readonly HashSet<string> NotAfterMiles = ["away", "from", "per", "an", "down", "long", "of", "road", "north", "south", "east", "west", "to", "walk", "drive", "later"];
 
     /// <summary>The text as it was meant.</summary>
@@ -39,6 +40,8 @@ internal static class Mishearings
                 Put(i, i + 1, "dashes");
             else if (word is "and" && after is "ounce" && !IsNumber(before))
                 Put(i, i, "an");
+            else if (Manners.Contains(word) && before is "a" or "an" && after is "ounce" or "dash" or "teaspoon" or "tablespoon" or "barspoon")
+                Put(i, i, "");
             else if (word is "m" && after is "l" or "ls" && IsNumber(before))
                 Put(i, i + 1, "ml");
             else if (word is "half" && after is "in" or "and" && i + 3 < tokens.Count && tokens[i + 2].Word is "ounce" && before is not ("a" or "and" or "one"))

@@ -27,7 +27,7 @@ internal static class SizeTalk
 
     private static readonly HashSet<string> NeverMeasured = ["patience", "prevention", "luck", "sense", "effort", "history", "truth", "courage", "love", "care", "doubt", "respect", "fun", "magic"];
 
-    private static readonly Phrase Holding = new("holds|hold|fits|takes|capacity|sized", "bottle|bottles of", "bottle|bottles is", "glass of", "glass is", "glass that is", "jigger is", "jigger of", "side is|of", "end is|of", "the big|small|large|little side|end is", "that holds|fits", "one ounce is|equals|means");
+    private static readonly Phrase Holding = new("holds|hold|fits|takes|capacity|sized", "bottle|bottles of", "bottle|bottles is", "glass of", "glass is", "glass that is", "jigger is", "jigger of", "side is|of", "end is|of", "the big|small|large|little side|end is", "that holds|fits");
 
     /// <summary>Whether a measure with a unit is an amount that goes into a drink.</summary>
     public static bool IsPoured(SpeechText speech, SpokenAmount amount, Measure measure, Func<Unit, bool> isInSpecs)
@@ -59,7 +59,7 @@ internal static class SizeTalk
         if (amount.To < tokens.Count && tokens[amount.To - 1].Pause == Pause.None)
         {
             var next = tokens[amount.To].Word;
-            if (Vessels.Contains(next) && !(next is "glass" or "cup" && amount.To + 1 < tokens.Count && tokens[amount.To + 1].Word is "is"))
+            if (Vessels.Contains(next))
                 return true;
             if (GlassKinds.Contains(next) && tokens[amount.To].Pause == Pause.None && amount.To + 1 < tokens.Count && Vessels.Contains(tokens[amount.To + 1].Word))
                 return true;

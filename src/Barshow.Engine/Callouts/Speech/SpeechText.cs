@@ -57,7 +57,7 @@ internal sealed class SpeechText
             }
 
             starts.Add((text.Length, i));
-            text.Append(cues[i].Text.Replace('\n', ' '));
+            text.Append(OneLine(cues[i].Text));
         }
 
         var speech = new SpeechText(cues, text.ToString());
@@ -65,6 +65,18 @@ internal sealed class SpeechText
         speech.Cut();
         speech.Part();
         return speech;
+    }
+
+    // A line may end within a number: "forty-" above "five".
+    private static string OneLine(string text)
+    {
+        for (var at = text.IndexOf('\n', StringComparison.Ordinal); at >= 0; at = text.IndexOf('\n', at + 1))
+        {
+            if (at > 1 && text[at - 1] == '-' && char.IsAsciiLetter(text[at - 2]) && at + 1 < text.Length && char.IsAsciiLetterLower(text[at + 1]))
+                return text.Replace("-\n", "-", StringComparison.Ordinal).Replace('\n', ' ');
+        }
+
+        return text.Replace('\n', ' ');
     }
 
     /// <summary>The cue that holds a character.</summary>
@@ -110,7 +122,14 @@ internal sealed class SpeechText
     public int SentenceEnd(int token) => SentenceStarts[SentenceOf[token] + 1];
 
     /// <summary>What stands between two places, as it was said.</summary>
-    public string Quote(TextPlace place) => place.Of(Text).Replace(CueText.Turn, ' ').Trim().TrimEnd('.', ',', '(');
+    public string Quote(TextPlace place)
+    {
+        var end = place.End;
+        var isOpen = place.Of(Text).Contains('(', StringComparison.Ordinal) && !place.Of(Text).Contains(')', StringComparison.Ordinal);
+        if (isOpen && end < Text.Length && Text[end] == ')')
+            end++;
+        return string.Join(' ', Text[place.Start..end].Replace(CueText.Turn, ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
 
     /// <summary>A sentence as it was said, cut to a length that can be shown.</summary>
     public string QuoteSentence(int sentence)

@@ -157,7 +157,7 @@ internal sealed partial class MeasureGrammar
             return -1;
         var one = new NumberRead { Value = Rational.One };
         if ((unit.Use & UnitUse.Strong) != 0 && AndShare(end, ref one) is var half && half > end)
-            end = half;
+            (end, measure.HasNumber) = (half, true);
         else if ((unit.Use & UnitUse.Alone) == 0 && !(run[end].Has(Role.Of) && run[end + 1].Kind == TokenKind.Word))
             return -1;
         Heap(ref unit, ref measure);
