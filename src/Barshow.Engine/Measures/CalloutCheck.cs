@@ -30,7 +30,7 @@ public static class CalloutCheck
 
     private static Finding PairDisagrees(Callout callout, Measure ounces, Measure millilitres, string subject, PourableGrid grid)
     {
-        var percent = Math.Abs(callout.Gap).ToString("0.# %", CultureInfo.InvariantCulture);
+        var percent = Percent(Math.Abs(callout.Gap));
         var fitting = grid.MillilitresFor(ounces);
         return new(FindingCatalogue.PairDisagrees, subject,
             $"{MeasureWriter.Show(ounces)} stands beside {MeasureWriter.Show(millilitres)}, {percent} {(callout.Gap > 0 ? "more" : "less")} than the {MeasureWriter.Show(Converted(ounces, callout.Convention))} it makes.",
@@ -39,6 +39,16 @@ public static class CalloutCheck
             Said = MeasureWriter.Show(millilitres),
             Expected = MeasureWriter.Show(fitting),
         };
+    }
+
+    // A gap beyond the limit is never printed as the limit: "3.02 %", not "3 %".
+    private static string Percent(double gap)
+    {
+        var limit = PourableGrid.Tolerance.ToDouble();
+        var decimals = 1;
+        while (decimals < 8 && Math.Round(100 * gap, decimals) == 100 * limit && gap > limit)
+            decimals++;
+        return (100 * gap).ToString($"0.{new string('#', decimals)}", CultureInfo.InvariantCulture) + " %";
     }
 
     private static string Alternative(Measure millilitres, PourableGrid grid) =>
@@ -73,7 +83,7 @@ public static class CalloutCheck
             isMetric
                 ? $"No quarter or third of an ounce comes within 3 % of {MeasureWriter.Show(written)}."
                 : $"No mark in millilitres comes within 3 % of {MeasureWriter.Show(written)}.",
-            $"Pour {callout.Show(!isMetric)}, {gap.ToString("0.# %", CultureInfo.InvariantCulture)} away, or rescale the drink so that every line can be said in both units.")
+            $"Pour {callout.Show(!isMetric)}, {Percent(gap)} away, or rescale the drink so that every line can be said in both units.")
         {
             Said = MeasureWriter.Show(written),
             Expected = callout.Show(!isMetric),

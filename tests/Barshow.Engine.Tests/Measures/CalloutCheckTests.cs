@@ -26,6 +26,14 @@ public class CalloutCheckTests
         Assert.Equal("Say 52.5 ml with 1¾ oz, or 1⅔ oz with 50 ml.", Plain(finding.Remedy));
     }
 
+    [Fact]
+    public void A_gap_just_beyond_the_limit_is_not_printed_as_the_limit()
+    {
+        var finding = Assert.Single(Findings("2 oz", "6181/100 ml"));
+
+        Assert.Equal("2 oz stands beside 61.81 ml, 3.02 % more than the 60 ml it makes.", Plain(finding.Message));
+    }
+
     [Theory]
     [InlineData("3/4 oz", "22 ml")]
     [InlineData("3/4 oz", null)]

@@ -16,7 +16,7 @@ internal static partial class Lexicon
         Play(Role.Manner, "scant generous heaped heaping rounded level good big large small little tiny healthy hearty heavy light fat full wide narrow broad short long thin thick medium barely whole tight loose packed strong wee conservative fresh flat nice decent slight single thumb-size");
         Play(Role.Times, "x times");
         Play(Role.Invitation, "add pour use take measure stir shake muddle then followed next squeeze-in dash-in plus with finally first");
-        Play(Role.Yield, "juice zest peel rind white whites yolk yolks pulp");
+        Play(Role.Yield, "juice zest peel peels rind rinds white whites yolk yolks pulp");
         Play(Role.Optional, "optional optionally opt");
         Play(Role.NoteStart, "freshly finely thinly lightly gently preferably ideally for plus such per cut from");
         Play(Role.Treatment, "juiced halved quartered muddled torn slapped sliced chopped peeled pitted cubed diced grated zested crushed chilled strained bruised smacked spanked trimmed squeezed beaten");

@@ -32,7 +32,7 @@ internal static partial class Lexicon
         Plain(Unit.Finger, UnitUse.None, "finger fingers");
         Plain(Unit.Shot, UnitUse.None, "shot shots");
         Plain(Unit.Dash, UnitUse.Alone, "dash dashes dsh ds");
-        Plain(Unit.Drop, UnitUse.Alone, "drop drops drp drps droplet droplets");
+        Plain(Unit.Drop, UnitUse.Alone, "drop drops gtt gtts drp drps droplet droplets");
         Plain(Unit.Part, UnitUse.None, "part parts");
 
         // Abbreviations that fit two units; the commoner is taken and both are named.
@@ -79,7 +79,7 @@ internal static partial class Lexicon
         Misspelt(Unit.Teaspoon, "tps tspn teasp");
         Misspelt(Unit.Tablespoon, "tpsb tbps tbspn tblspn tabelspoon tabelspoons");
         Misspelt(Unit.Barspoon, "bps");
-        Misspelt(Unit.Dash, "dashs dahs dahses");
+        Misspelt(Unit.Dash, "dashs dahs dahses shake shakes");
 
         Open(OpenMeasure.Top, "top topped topping lengthen lengthened");
         Open(OpenMeasure.Fill, "fill filled");

@@ -63,6 +63,7 @@ internal sealed partial class LineGrammar
                 Flaw.Nought => $"“{quote}” is nothing to pour.",
                 Flaw.BelowNought => $"“{quote}” is below nought.",
                 Flaw.DividedByNought => $"“{quote}” divides by nought.",
+                Flaw.Power => $"“{quote}” is written as a power of ten.",
                 _ => $"“{quote}” is more than any vessel at a bar holds.",
             },
             "Write the amount that is poured.");

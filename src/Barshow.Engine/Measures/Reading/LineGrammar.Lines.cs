@@ -76,6 +76,14 @@ internal sealed partial class LineGrammar
         var nameStart = AfterMeasure(next);
         if (measure.Unit is null && measure.Measure is not null && ClosingUnit(nameStart) is { } closed)
             return closed;
+        if (measure.Unit is null && measure.Measure is not null && run[nameStart].Lexeme?.Word is "peel" or "peels" or "zest" or "rind" or "rinds"
+            && run[nameStart + 1].Has(Role.Of) && run[nameStart + 2].Kind == TokenKind.Word)
+        {
+            // "1 peel of orange" is said as "zest of 1 orange" is.
+            _nameBefore = Joined(_nameBefore, TextOf(nameStart, nameStart + 1));
+            nameStart += 2;
+        }
+
         var (name, place, note) = NameAndNote(nameStart);
         return Done(name, place, note);
     }
@@ -154,7 +162,7 @@ internal sealed partial class LineGrammar
 
     private int SkipSeparators(int i)
     {
-        while (run[i].Kind == TokenKind.Mark && run[i].Mark is ':' or '-' or '–' or ',' or '=' or '|' or ';' or '·' or '.' or '/' or '…' or '*' or '_' or '>' or '`')
+        while (run[i].Kind == TokenKind.Mark && run[i].Mark is ':' or '-' or '–' or ',' or '=' or '|' or ';' or '·' or '.' or '/' or '…' or '*' or '_' or '>' or '`' or '»' or '›')
             i++;
         return i;
     }

@@ -119,7 +119,7 @@ internal sealed partial class LineGrammar
     }
 
     private bool IsTrailingEdge(int i) => run[i].Kind == TokenKind.Mark
-        && run[i].Mark is '.' or ',' or ';' or ':' or '-' or '–' or '*' or '|' or '/' or '·' or '_' or '=' or '"' or '”' or '`' or '…' or '+' or '&' or '~' or '#' or '>' or '!' or '\'' or '’' or '†' or '‡' or '\\'
+        && run[i].Mark is '.' or ',' or ';' or ':' or '-' or '–' or '*' or '|' or '/' or '·' or '_' or '=' or '"' or '”' or '`' or '…' or '+' or '&' or '~' or '#' or '>' or '!' or '\'' or '’' or '†' or '‡' or '\\' or '»' or '›'
         || run[i].Kind == TokenKind.Mark && char.IsSurrogate(run[i].Mark);
 
     // A comma or semicolon always; a dash, stroke or dot only with room around it.
@@ -134,7 +134,7 @@ internal sealed partial class LineGrammar
             ';' => true,
             '-' or '–' => !inNote && !run.Touches(i) && !run.Touches(i + 1) || token.Mark == '–' && !inNote && !run.Touches(i + 1),
             '/' or '|' or '·' or '=' => !inNote && SecondAhead(i + 1),
-            ':' => !inNote && !run.Touches(i + 1),
+            ':' => !inNote && !run.Touches(i + 1) && !(run[i - 1].Kind == TokenKind.Digits && run[i + 1].Kind == TokenKind.Digits),
             _ => false,
         };
     }

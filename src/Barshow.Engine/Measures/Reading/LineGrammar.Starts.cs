@@ -18,10 +18,18 @@ internal sealed partial class LineGrammar
         if (run[i].Kind == TokenKind.Digits && run[i].Length <= 2 && run[i + 1].Kind == TokenKind.Mark && run[i + 1].Mark is '.' or ')' or ':' && run.Touches(i + 1)
             && !run.Touches(i + 2) && run[i + 2].Kind != TokenKind.End)
             i += 2;
-        else if (run[i].Is('(') && run[i + 1].Kind == TokenKind.Digits && run[i + 1].Length <= 2 && run[i + 2].Is(')'))
+        else if (run[i].Is('(') && (run[i + 1].Kind == TokenKind.Digits && run[i + 1].Length <= 2 || IsListLetter(i + 1)) && run[i + 2].Is(')') && run[i + 3].Kind != TokenKind.End)
             i += 3;
+        else if (IsListLetter(i) && run[i + 1].Is(')') && run.Touches(i + 1) && run[i + 2].Kind != TokenKind.End)
+            i += 2;
+        else if (i > 0 && run[i - 1].Is('#') && run[i].Kind == TokenKind.Digits && run[i].Length <= 2 && run.Touches(i) && run[i + 1].Kind != TokenKind.Word
+            && _amounts.Measure(i + 1, out var measure) > 0 && measure.HasNumber)
+            i++;
         return i;
     }
+
+    // "a)", "(b)".
+    private bool IsListLetter(int i) => run[i].Kind == TokenKind.Word && run[i].Length == 1;
 
     private bool IsBullet(int i)
     {

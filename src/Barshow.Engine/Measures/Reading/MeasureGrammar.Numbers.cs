@@ -51,6 +51,12 @@ internal sealed partial class MeasureGrammar
         }
 
         number.Value = new(value);
+        if (Power(next) is var power and > 0)
+        {
+            number.Flaw = Flaw.Power;
+            return power;
+        }
+
         if (Thousands(next, value) is var thousands and > 0)
         {
             number.Value = new(value * 1000 + Digits(thousands));
@@ -87,6 +93,15 @@ internal sealed partial class MeasureGrammar
         }
 
         return SharesAfter(next, ref number);
+    }
+
+    // "1e3", "1E-2".
+    private int Power(int i)
+    {
+        if (run[i].Kind != TokenKind.Word || run[i].Length != 1 || !run.Touches(i) || !Is(run.TextOf(run[i]), "e"))
+            return -1;
+        var at = run[i + 1].Kind == TokenKind.Mark && run[i + 1].Mark is '-' or '+' && run.Touches(i + 1) ? i + 2 : i + 1;
+        return run[at].Kind == TokenKind.Digits && run.Touches(at) ? SkipFigures(at + 1) : -1;
     }
 
     // "1 / 2", "1/ 2", "1//2": only where it makes a fraction that a bar knows. The index of the lower number.
@@ -183,12 +198,12 @@ internal sealed partial class MeasureGrammar
             return afterFigures || last != 'o' || token.Length == 1;
         if (afterFigures)
             return last is 'O' or 'o' or 'I' or 'S' && token.Length == 1 && (after.Kind == TokenKind.End || after.Lexeme?.Unit is not null || after.Kind == TokenKind.Word && last is 'O' or 'o')
-                || last == 'l' && after.Lexeme is { IsStrongUnit: true };
+                || last is 'l' or 'B' or 'Z' && after.Lexeme is { IsStrongUnit: true };
         if (index != start)
             return false;
         if (last is 'O' or 'o')
             return touched && after.Kind == TokenKind.Mark && after.Mark is '.' or ',' && run[index + 2].Kind == TokenKind.Digits && run.Touches(index + 2);
-        if (last is 'Z' or 'S')
+        if (last is 'Z' or 'S' or 'B')
             return token.Length == 1 && after.Lexeme is { IsStrongUnit: true, Word.Length: > 1 };
         if (last is not ('I' or 'l' or '|'))
             return false;
@@ -199,5 +214,6 @@ internal sealed partial class MeasureGrammar
         return after.Kind == TokenKind.Digits && run[index + 2].Is('/') || after.Lexeme is { IsStrongUnit: true } || (touched && after.Kind == TokenKind.Mark && after.Mark == '.' && run.Touches(index + 2) && run[index + 2].Kind == TokenKind.Digits);
     }
 
-    private bool IsFigure(int index) => run[index].Kind == TokenKind.Digits || IsFigureLetter(index, -1, false);
+    private bool IsFigure(int index) => run[index].Kind == TokenKind.Digits || IsFigureLetter(index, -1, false)
+        || mends && run[index].Kind == TokenKind.Word && run[index].Length == 1 && IsFigureLetter(index, index, false);
 }

@@ -3,6 +3,8 @@ namespace Barshow.Engine.Measures.Reading;
 /// <content>Ranges, multiples and sums.</content>
 internal sealed partial class MeasureGrammar
 {
+    private static readonly Rational MostTimes = 100;
+
     /// <summary>range = ( "-" | "–" | "to" | "or" ) number, and "and" after "between".</summary>
     private int RangeOrTimes(int i, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
     {
@@ -84,6 +86,16 @@ internal sealed partial class MeasureGrammar
 
         if (OrSo(next) is var orSo and > 0)
             return orSo;
+
+        // "25 ml x 2 gin".
+        if (high.Value == low.Value && (run[next].Has(Role.Times) || run[next].Is('×')) && unit.Unit.Kind is UnitKind.Volume or UnitKind.Mass or UnitKind.Bar
+            && Number(next + 1, out var times) is var afterTimes and > 0 && times is { Flaw: Flaw.None, IsArticle: false, Value.IsWhole: true }
+            && times.Value <= MostTimes && UnitAt(afterTimes, true, out _) < 0 && !IsNumberInName(afterTimes))
+        {
+            low.Value *= times.Value;
+            high = low;
+            return afterTimes;
+        }
 
         // "45 ml to 60 ml", "2 oz - 3 oz".
         if (high.Value == low.Value && IsRangeMark(next) is var at and > 0 && Number(at, out var upper) is var upperEnd and > 0

@@ -23,7 +23,7 @@ internal sealed partial class MeasureGrammar
             i++;
         else if (afterNumber && mends && run[i].Kind == TokenKind.Mark && run[i].Mark is '-' or '/' or '.' or ':' && run[i + 1].Lexeme is { IsStrongUnit: true, Word.Length: > 1 })
             i++;
-        if (afterNumber && OunceWithFigure(i) is var ounce and > 0)
+        if (afterNumber && (OunceWithFigure(i) is var zero and > 0 ? zero : mends ? OunceWithTwo(i) : -1) is var ounce and > 0)
         {
             unit = new() { Unit = Unit.Ounce, Use = UnitUse.Strong, Repaired = true };
             return AfterUnit(ounce, ref unit);
@@ -43,7 +43,7 @@ internal sealed partial class MeasureGrammar
             unit.Unit = known;
             unit.Other = lexeme.OtherUnit;
             unit.Use = lexeme.UnitUse;
-            unit.Repaired = (lexeme.UnitUse & UnitUse.Misspelt) != 0;
+            unit.Repaired = (lexeme.UnitUse & UnitUse.Misspelt) != 0 || mends && afterNumber && run.Touches(i) && run[i - 1].Kind == TokenKind.Word;
             if (unit.Repaired && !(afterNumber && mends))
                 return -1;
             if (lexeme.Word == "t" && run.TextOf(word)[0] == 'T')
@@ -61,6 +61,11 @@ internal sealed partial class MeasureGrammar
         return run[at].Kind == TokenKind.Word && run[at].Length <= 2 && run.Touches(at) && run[at - 1].Kind == TokenKind.Digits
             && run.TextOf(run[at - 1])[^1] == '0' && (Is(run.TextOf(run[at]), "z") || Is(run.TextOf(run[at]), "zs")) ? at + 1 : -1;
     }
+
+    // "o2", "O2": a figure two for the letter.
+    private int OunceWithTwo(int i) =>
+        run[i].Kind == TokenKind.Word && run[i].Length == 1 && Is(run.TextOf(run[i]), "o") && run[i + 1].Kind == TokenKind.Digits && run.Touches(i + 1)
+            && run.TextOf(run[i + 1]) is "2" && !run.Touches(i + 2) ? i + 2 : -1;
 
     // "US fl oz", "imperial ounces", "Australian tablespoon", "metric cup".
     private int SystemUnit(int i, ref UnitRead unit)

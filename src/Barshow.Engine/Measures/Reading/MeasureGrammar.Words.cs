@@ -149,7 +149,7 @@ internal sealed partial class MeasureGrammar
         if (end < 0 || part.Flaw != Flaw.None || part.Value >= Rational.One || part.Value.Sign <= 0)
             return start;
         number.Value += part.Value;
-        number.Repaired |= isIn;
+        number.Repaired |= isIn || run[i].Kind == TokenKind.Word && (run.Touches(i) && run[i - 1].Kind == TokenKind.Word || run.Touches(i + 1) && run[i + 1].Kind == TokenKind.Word);
         number.IsShare = true;
         return end;
     }

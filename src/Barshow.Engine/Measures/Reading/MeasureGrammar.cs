@@ -32,6 +32,9 @@ internal enum Flaw
     /// <summary>Beyond any vessel at a bar.</summary>
     TooMuch,
 
+    /// <summary>Written as a power of ten, as no bar writes it: "1e3".</summary>
+    Power,
+
     /// <summary>No number that can be understood: "1/2/3".</summary>
     Malformed,
 }

@@ -48,7 +48,7 @@ public static class ReadLineJson
         writer.WriteString("amount", measure is { Low: { } low } ? measure.IsRange ? $"{low}..{measure.High}" : low.ToString() : null);
         writer.WriteString("unit", measure?.Unit?.Name ?? (measure?.Open is { } open ? Measure.NameOf(open) : null));
         if (measure?.InMillilitres(Convention.Bar) is { } millilitres)
-            writer.WriteNumber("ml", Math.Round(millilitres.ToDouble(), 6));
+            writer.WriteNumber("ml", Math.Round(millilitres.ToDouble(), 10));
         else
             writer.WriteNull("ml");
     }

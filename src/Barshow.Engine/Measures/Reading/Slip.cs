@@ -10,6 +10,7 @@ internal static class Slip
         'O' or 'o' => 0,
         'S' => 5,
         'Z' => 2,
+        'B' => 8,
         _ => null,
     };
 }

@@ -8,7 +8,10 @@ namespace Barshow.Engine.Measures.Reading;
 internal sealed class TokenRun : IDisposable
 {
     private static readonly Token Nothing;
+    private const int LongestGlued = 18;
+    private const int MostInAngles = 40;
     private Token[] _tokens;
+    private char _openAngle;
 
     public TokenRun(string text)
     {
@@ -87,7 +90,7 @@ internal sealed class TokenRun : IDisposable
                         end++;
                 }
 
-                Add(new(kind, at, end - at, kind is TokenKind.Mark or TokenKind.Vulgar ? Plain(c) : '\0', null));
+                Add(new(kind, at, end - at, kind is TokenKind.Mark ? Bracketed(at) : kind is TokenKind.Vulgar ? c : '\0', null));
             }
 
             at = end;
@@ -103,8 +106,9 @@ internal sealed class TokenRun : IDisposable
             word = word[..^2];
         var lexeme = Lexicon.Find(Text.AsSpan(start, end - start)) ?? Lexicon.Find(word);
 
-        // A letter typed for the last figure of a glued number: "6Oml".
-        if (lexeme is null && word.Length is > 1 and < 6 && Count > 0 && _tokens[Count - 1] is { Kind: TokenKind.Digits } figure && figure.End == start
+        // A letter typed for the last figure of a glued number: "6Oml", "22.Sml".
+        if (lexeme is null && word.Length is > 1 and < 6 && Count > 0 && _tokens[Count - 1].End == start
+            && (_tokens[Count - 1].Kind == TokenKind.Digits || _tokens[Count - 1].Is('.') && Count > 1 && _tokens[Count - 2].Kind == TokenKind.Digits)
             && Slip.FigureFor(word[0]) is not null && Lexicon.Find(word[1..]) is { IsStrongUnit: true } unit)
         {
             Add(new(TokenKind.Word, start, 1, '\0', Lexicon.Find(word[..1])));
@@ -112,7 +116,50 @@ internal sealed class TokenRun : IDisposable
             return;
         }
 
+        if (lexeme is null && Glued(word) is var head and > 0)
+        {
+            AddWord(start, start + head);
+            AddWord(start + head, end);
+            return;
+        }
+
         Add(new(TokenKind.Word, start, end - start, '\0', lexeme));
+    }
+
+    // Two words without their space: "oneand a half", "one anda half", "halfan ounce", "twoounces". How long the first is; 0 when it is one word.
+    private static int Glued(ReadOnlySpan<char> word)
+    {
+        if (word.Equals("anda", StringComparison.OrdinalIgnoreCase))
+            return 3;
+        for (var head = 3; head <= word.Length - 2 && word.Length <= LongestGlued; head++)
+        {
+            if (Lexicon.Find(word[..head]) is { } first && (first.Cardinal is not null && (first.Role & Role.Vague) == 0 || first.Share is not null)
+                && Lexicon.Find(word[head..]) is { } second && (second.Word is "and" or "an" || second is { IsStrongUnit: true, Word.Length: > 1 } && second.Word is not ("os" or "ox")))
+                return head;
+        }
+
+        return 0;
+    }
+
+    // Angles are brackets only after something, around a number, and closed: "¾ oz <22.5 ml> lemon juice".
+    private char Bracketed(int at)
+    {
+        var plain = Plain(Text[at]);
+        if (_openAngle != '\0' && plain == _openAngle)
+        {
+            _openAngle = '\0';
+            return ']';
+        }
+
+        var close = plain switch { '<' => '>', '«' => '»', '‹' => '›', _ => '\0' };
+        if (close == '\0' || Count == 0)
+            return plain;
+        var inside = Text.AsSpan(at + 1, Math.Min(MostInAngles, Text.Length - at - 1));
+        var number = inside.TrimStart();
+        if (number.IsEmpty || KindOf(number[0]) is not (TokenKind.Digits or TokenKind.Vulgar) || !inside.Contains(close))
+            return plain;
+        _openAngle = close;
+        return '[';
     }
 
     private void Add(Token token)
@@ -174,6 +221,12 @@ internal sealed class TokenRun : IDisposable
         '‒' or '—' or '―' => '–',
         '（' => '(',
         '）' => ')',
+        '〔' or '【' or '［' or '〖' or '「' or '『' or '〈' or '《' or '⟨' or '❨' => '[',
+        '〕' or '】' or '］' or '〗' or '」' or '』' or '〉' or '》' or '⟩' or '❩' => ']',
+        '｛' => '{',
+        '｝' => '}',
+        '＜' => '<',
+        '＞' => '>',
         '，' => ',',
         '．' => '.',
         '：' => ':',
