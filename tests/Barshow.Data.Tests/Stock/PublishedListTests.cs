@@ -8,6 +8,7 @@ namespace Barshow.Data.Tests.Stock;
 /// <summary>
 /// The source amounts of the stocked drinks against a published list: International Bartenders Association, list of official cocktails, March 2023.
 /// The figures beside this file were copied from the list by way of a public repository (rasmusab/iba-cocktails, MIT, commit 9148d33), amounts and ingredients only.
+/// The drink of sparkling wine with sugar, bitters and brandy stands here under a name without a protected place.
 /// </summary>
 public class PublishedListTests
 {
