@@ -90,6 +90,17 @@ public class WashLineTests
     }
 
     [Fact]
+    public void A_drink_a_little_over_the_brim_is_written_to_a_tenth()
+    {
+        var near = Enumerable.Range(400, 600)
+            .SelectMany(tenths => Drink(MethodKind.Shaken, "Small coupe", Ml(tenths / 10.0, "White rum"), Ml(22.5, "Lime juice")).Analyse().Findings)
+            .Where(finding => finding.Kind == FindingCatalogue.WashLineOver).Select(finding => finding.Message).ToList();
+
+        Assert.DoesNotContain(near, message => message.StartsWith("Pier Light comes to 120 ml", StringComparison.Ordinal));
+        Assert.Contains(near, message => message.StartsWith("Pier Light comes to 120.", StringComparison.Ordinal) && message.EndsWith(" ml, and the small coupe holds 120.0 ml to its brim.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_drink_that_may_brim_over_is_a_note()
     {
         // 96 ml of 30 %: 120 ml by trade habit, 152.1 ml by the fit.

@@ -38,13 +38,13 @@ internal static class AnalysisSentences
         "Name a glass of the bar kit, or add the glass with its brimful volume.");
 
     public static Finding WashLineOver(Spec spec, WashLine line, double filled, BarKit kit) => OnDrink(FindingCatalogue.WashLineOver, spec,
-        $"{spec.Name} comes to {Number(filled)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
+        $"{spec.Name} comes to {Apart(filled, line.Glass.BrimfulMillilitres)} ml{WithIce(line)}, and the {LowerName(line)} holds {Apart(line.Glass.BrimfulMillilitres, filled)} ml to its brim.",
         OtherGlass(line, kit, glass => glass.BrimfulMillilitres * glass.UsualWashLine >= filled) is { } larger
             ? $"Use the {larger.Name.ToLowerInvariant()}, {Number(larger.BrimfulMillilitres)} ml, or make a smaller drink."
             : "Use a larger glass, or make a smaller drink.");
 
     public static Finding WashLineBrimming(Spec spec, WashLine line, double filled) => OnDrink(FindingCatalogue.WashLineBrimming, spec,
-        $"With the most dilution {spec.Name} comes to {Number(filled)} ml{WithIce(line)}, and the {LowerName(line)} holds {Number(line.Glass.BrimfulMillilitres)} ml to its brim.",
+        $"With the most dilution {spec.Name} comes to {Apart(filled, line.Glass.BrimfulMillilitres)} ml{WithIce(line)}, and the {LowerName(line)} holds {Apart(line.Glass.BrimfulMillilitres, filled)} ml to its brim.",
         line.IceGramsToTheLine is { } grams
             ? $"Use about {Number(grams)} g of ice, or pour into a larger glass."
             : "Try it once before the day, or pour into a larger glass.");
@@ -84,6 +84,9 @@ internal static class AnalysisSentences
     private static string LowerName(WashLine line) => line.Glass.Name.ToLowerInvariant();
 
     private static string Number(double value) => value.ToString(value < 10 ? "0.#" : "0", CultureInfo.InvariantCulture);
+
+    // Two amounts that differ are not written as the same whole number.
+    private static string Apart(double value, double other) => Number(value) == Number(other) ? value.ToString("0.0", CultureInfo.InvariantCulture) : Number(value);
 
     private static string Percent(double share) => (share * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
 
