@@ -167,7 +167,7 @@ public class DescriptionTests
         Assert.Equal("""
             Contains: egg (Harbour Sour); almond (tree nuts) (Dune).
             Check the label: aromatic bitters for tree nuts (Kelp).
-            Raw egg (Harbour Sour): use pasteurised egg white, especially for the young, old, pregnant or unwell.
+            Raw egg (Harbour Sour): use pasteurised egg, especially for the young, old, pregnant or unwell.
             Fresh juice (Harbour Sour, Dune): not pasteurised; take care for the young, old, pregnant or unwell.
             US standard drinks (14 g of alcohol each): 1.0 (Dune), 1.4 (Harbour Sour, Kelp).
             For adults of legal drinking age. Drink responsibly, never drink and drive. Follow local rules and licensed practice.

@@ -110,7 +110,7 @@ internal static class CautionCheck
         var where = drinks.Count == 0 ? "The film shows" : $"{CheckSentences.Capital(string.Join(", ", drinks.Select(drink => $"the {drink}")))} {(drinks.Count == 1 ? "holds" : "hold")}";
         var remedy = name switch
         {
-            "raw egg" => "Say or print: contains raw egg; use pasteurised egg white, especially for the young, old, pregnant or unwell.",
+            "raw egg" => "Say or print: contains raw egg; use pasteurised egg, especially for the young, old, pregnant or unwell.",
             "fire" => "Say or print: follow local rules; never pour from a bottle near a flame, keep a lid and an extinguisher at hand, put it out before drinking.",
             "dry ice" => "Say or print: never touch or swallow it; tongs or gloves, fresh air, no piece in a glass that is drunk.",
             _ => $"Say or print that it contains {name}, with what it comes from.",

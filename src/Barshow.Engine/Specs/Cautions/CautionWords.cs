@@ -39,7 +39,7 @@ public static class CautionWords
     public static string Of(Hazard hazard) => hazard switch
     {
         // US Food Code 3-302.13 asks for pasteurised egg in drinks that are not cooked.
-        Hazard.RawEgg => "use pasteurised egg white, especially for the young, old, pregnant or unwell.",
+        Hazard.RawEgg => "use pasteurised egg, especially for the young, old, pregnant or unwell.",
         // US FDA consumer update on grapefruit juice and medicines: CYP3A4.
         Hazard.Grapefruit => "it changes how some medicines work; ask your pharmacist.",
         // 21 CFR 172.575 limits quinine in bought tonic to 83 parts per million; home-made tonic has no known dose.
