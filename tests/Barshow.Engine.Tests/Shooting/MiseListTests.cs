@@ -1,5 +1,6 @@
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Findings;
+using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Names;
 using Barshow.Engine.Shooting;
@@ -98,6 +99,33 @@ public class MiseListTests
         var task = day.Mise.Tasks.Single(task => task.Key == "chill:coupe");
         var take = day.Order.Blocks.First(block => block.Take == 1);
         Assert.True(task.End <= take.Start - TimeSpan.FromHours(2));
+    }
+
+    private static MiseTask CutOf(string name, IngredientKind kind, int pieces)
+    {
+        var slug = Slug.Of(name);
+        var bar = Kit.Bar(more: [new() { Slug = slug, Name = name, Kind = kind }]);
+        var drink = Kit.Drink("Salt Lane Sour", takes: 1);
+        drink = drink with { Spec = drink.Spec with { Lines = [.. drink.Spec.Lines, new() { Name = name, Ingredient = slug, Amounts = [new(AmountLayer.Library, Measure.Of(pieces, Unit.Piece))] }] } };
+        return ShootPlan.Of(Kit.Episode(drink), bar).Mise.Tasks.Single(task => task.Key.StartsWith($"cut:{slug}", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_whole_egg_is_cracked_and_not_separated()
+    {
+        var task = CutOf("Egg", IngredientKind.Egg, 1);
+
+        Assert.Equal("Crack eggs one by one over a small bowl.", task.Text);
+        Assert.Equal("Cracked eggs are used the same day and stay chilled at 5 °C or below.", task.Reason);
+    }
+
+    [Fact]
+    public void Jarred_cherries_have_a_reason_of_their_own_and_a_plural_as_people_say_it()
+    {
+        var task = CutOf("Cocktail cherry", IngredientKind.Preserve, 2);
+
+        Assert.EndsWith(" cocktail cherries", task.Amount, StringComparison.Ordinal);
+        Assert.Equal("Drained ahead, so that no syrup drips into the drink.", task.Reason);
     }
 
     [Fact]

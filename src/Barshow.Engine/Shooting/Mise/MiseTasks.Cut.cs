@@ -1,5 +1,6 @@
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
+using Barshow.Engine.Names;
 using Barshow.Engine.Planning;
 using Barshow.Engine.Specs;
 
@@ -8,6 +9,8 @@ namespace Barshow.Engine.Shooting.Mise;
 /// <content>What is cut, picked and rimmed.</content>
 internal sealed partial class MiseTasks
 {
+    private static readonly Slug WholeEgg = Slug.Of("egg");
+
     private void AddCuts()
     {
         // What goes into a house prep is measured and cut when that is made.
@@ -33,7 +36,8 @@ internal sealed partial class MiseTasks
                     Perishes = need.Ingredient!.Kind is IngredientKind.Preserve ? 0 : twist ? 3 : 2,
                     For = drinks,
                     Reason = twist ? "Peel comes before juice: a pressed fruit gives no clean twist. Twists keep 2 to 4 h under a damp cloth."
-                        : need.Ingredient.Kind is IngredientKind.Egg ? "Separated eggs are used the same day and stay chilled at 5 °C or below."
+                        : need.Ingredient.Kind is IngredientKind.Egg ? need.Slug == WholeEgg ? "Cracked eggs are used the same day and stay chilled at 5 °C or below." : "Separated eggs are used the same day and stay chilled at 5 °C or below."
+                        : need.Ingredient.Kind is IngredientKind.Preserve ? "Drained ahead, so that no syrup drips into the drink."
                         : "Cut the same day, so that edges do not dry.",
                 });
             }
@@ -45,6 +49,7 @@ internal sealed partial class MiseTasks
         return ingredient.Kind switch
         {
             IngredientKind.Herb => ($"Wash, dry and pick {name}", "Cutting board", 3 + pieces / 10),
+            IngredientKind.Egg when ingredient.Slug == WholeEgg => ($"Crack {Many(name)} one by one over a small bowl", "Cutting board", 2 + pieces / 2),
             IngredientKind.Egg => ($"Crack and separate {name}s one by one over a small bowl", "Cutting board", 2 + pieces / 2),
             IngredientKind.Preserve => ($"Drain and skewer {name}", "Cutting board", 1 + pieces / 4),
             _ when cut == Unit.Twist => ($"Peel {name} twists", "Cutting board", pieces * _pace.TwentyTwistsMinutes / 20.0),

@@ -78,8 +78,8 @@ internal sealed partial class MiseTasks
 
     private static string Count(double amount, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(amount - 1e-6):0} {(amount <= 1 ? one : many)}");
 
-    // A name with a capital further on is a proper one: "Nick and Nora".
+    // A name with a capital further on is a proper one, "Nick and Nora", and one all in capitals is meant so.
     private static string Lower(string name) => name.Length > 0 && !name.AsSpan(1).ContainsAnyInRange('A', 'Z') ? char.ToLowerInvariant(name[0]) + name[1..] : name;
 
-    private static string Many(string name) => name.Pluralize(inputIsKnownToBeSingular: false);
+    private static string Many(string name) => name.EndsWith("cherry", StringComparison.OrdinalIgnoreCase) ? name[..^1] + "ies" : name.Pluralize(inputIsKnownToBeSingular: false);
 }
