@@ -3,7 +3,7 @@ namespace Barshow.Engine.Measures.Reading;
 /// <content>Lines that begin with what is left to the hand.</content>
 internal sealed partial class LineGrammar
 {
-    /// <summary>open = ( "top" [ "up" ] | "fill" | "rinse" | "float" | "splash" | "squeeze" | "crack" | "to taste" ) [ "with" | "of" ] [ measure ] name.</summary>
+    /// <summary>open = ( "top" [ "up" ] | "fill" | "rinse" | "float" | "splash" | "squeeze" | "crack" | "to taste" ) [ "with" | "of" ] [ measure ] name; a rinse or a float may have the figure 1 before it.</summary>
     private ReadLine? OpenLine(int i)
     {
         var at = run[i].Has(Role.To) || run[i].Has(Role.Determiner) ? i + 1 : i;
@@ -12,6 +12,9 @@ internal sealed partial class LineGrammar
         else if (run[i].Has(Role.Article) && run[i + 1].Has(Role.Manner) && run[i + 2].Lexeme?.Open is not null)
             at = i + 2;
         else if (run[i].Has(Role.Manner) && run[i + 1].Lexeme?.Open is not null)
+            at = i + 1;
+        // One rinse or one float is a rinse or a float.
+        else if (run[i].Kind is TokenKind.Digits && Is(run.TextOf(run[i]), "1") && run[i + 1].Lexeme?.Open is (OpenMeasure.Rinse or OpenMeasure.Float))
             at = i + 1;
         if (run[i].Has(Role.To) && IsTaste(i + 1))
         {
