@@ -36,6 +36,8 @@ public static class CalloutChecker
         findings.AddRange(CautionCheck.Findings(film));
         if (film.Speech.Tokens.Count > 0 && film.Sheet.Drinks.Count == 0)
             notMade.Add(new(FindingCatalogue.DiffersFromSpec.Name, "The lineup has no drink to compare with."));
+        if (film.IsCut)
+            notMade.Add(new(FindingCatalogue.DiffersFromSpec.Name, "Only the first 2,000 amounts were compared."));
         return new(film.Callouts(), film.Segments(), [.. reading, .. findings.OrderBy(finding => finding.TimeSeconds ?? double.MaxValue)], notMade);
     }
 }

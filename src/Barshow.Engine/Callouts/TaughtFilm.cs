@@ -7,22 +7,24 @@ namespace Barshow.Engine.Callouts;
 /// <summary>A film understood: its speech, its amounts, whose they are, and where each drink is taught.</summary>
 internal sealed class TaughtFilm
 {
-    // Beyond these nothing on film is meant; the bound keeps hostile files from holding the machine.
-    private const int MostAmounts = 5_000;
-    private const int MostNames = 10_000;
+    /// <summary>No film says more; the bound keeps hostile files from holding the machine, and what is beyond it is told.</summary>
+    public const int MostAmounts = 2_000;
+
+    private const int MostNames = 4_000;
 
     private TaughtFilm(SpeechText speech, FilmSheet sheet, LineupWords words)
     {
         (Speech, Sheet, Words) = (speech, sheet, words);
         Amounts = new AmountFinder(speech, words, sheet).Find();
-        if (Amounts.Count > MostAmounts)
+        IsCut = Amounts.Count > MostAmounts;
+        if (IsCut)
             Amounts.RemoveRange(MostAmounts, Amounts.Count - MostAmounts);
         new MentionFinder(speech, words).Mark(Amounts);
-        new CorrectionFinder(speech, words).Mark(Amounts);
         var names = new NameFinder(speech, sheet).Find();
         if (names.Count > MostNames)
             names.RemoveRange(MostNames, names.Count - MostNames);
         Names = names;
+        new CorrectionFinder(speech, words, [.. names.Select(name => name.From)]).Mark(Amounts);
         Fit = new LineFit(speech, words, sheet, Amounts);
         Stretches = new Segmenter(speech, words, sheet, Amounts, names, Fit).Find();
         Ties = new LineTies(speech, words, sheet, Amounts, Fit, names).Of(Stretches);
@@ -31,6 +33,9 @@ internal sealed class TaughtFilm
     }
 
     public SpeechText Speech { get; }
+
+    /// <summary>Whether more amounts are said than are looked at.</summary>
+    public bool IsCut { get; }
 
     public FilmSheet Sheet { get; }
 

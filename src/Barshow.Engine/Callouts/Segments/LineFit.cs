@@ -135,9 +135,10 @@ internal sealed class LineFit
 
         // "lemon juice, one ounce": after the last amount and what was named with it.
         var back = Math.Max(Math.Max(start, last), amount.From - 9);
-        Add(windows, back, amount.From, last > start ? 0.55 : 0.85);
+        var isBefore = amount.From > start && _words.IsIngredient(amount.From - 1) && amount.From - 1 >= last;
+        Add(windows, isBefore ? Math.Max(back, amount.From - 3) : back, amount.From, isBefore ? 0.9 : last > start ? 0.55 : 0.85);
         var ahead = Math.Min(Math.Min(end, next), amount.To + 10);
-        Add(windows, amount.To, ahead, 0.6);
+        Add(windows, amount.To, ahead, isBefore ? 0.4 : 0.6);
 
         var sentence = _speech.SentenceOf[amount.From];
         if (sentence > 0 && last <= _speech.SentenceStarts[sentence])

@@ -38,6 +38,7 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
             }
         }
 
+        AddBarePairs(amounts, bare);
         Pair(amounts, bare);
         MeasureOpens(amounts);
         AddOpens(amounts);
@@ -68,7 +69,8 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
             to++;
         if (from >= to)
             return null;
-        var (start, end) = (speech.Tokens[from].Start, speech.Tokens[to - 1].End);
+        var start = speech.Text[place.Start] is '.' or ',' ? place.Start : speech.Tokens[from].Start;
+        var end = speech.Tokens[to - 1].End;
         var amount = new SpokenAmount { Place = new(start, end - start), From = from, To = to, FirstTo = to };
         var plain = measure.Open is not null && measure.HasAmount ? measure.WithoutOpen() : measure;
         if (plain is { Open: null, Unit: { } unit } && unit.IsMetric)
@@ -140,6 +142,28 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
     private bool IsNamedJustBefore(SpokenAmount amount) =>
         amount.From > speech.SentenceStart(amount.From) && speech.Tokens[amount.From - 1].Pause == Pause.Comma && words.IsIngredient(amount.From - 1) && IsPouredThing(amount.From - 1)
         && (speech.Tokens[amount.To - 1].Pause != Pause.None || amount.To == speech.Tokens.Count);
+
+    // "A quarter, seven and a half, of the syrup": two numbers without units that come to the same are ounces and millilitres.
+    private void AddBarePairs(List<SpokenAmount> amounts, List<SpokenAmount> bare)
+    {
+        for (var i = 0; i + 1 < bare.Count; i++)
+        {
+            var (first, second) = (bare[i], bare[i + 1]);
+            if (second.From - first.To > 1 || first.Counted is not { IsRange: false, Low: { } ounces } || second.Counted is not { IsRange: false, Low: { } millilitres } || ounces > 6 || millilitres < 5)
+                continue;
+            var made = (ounces * sheet.Convention.MillilitresPerOunce()).ToDouble();
+            var sentence = speech.SentenceOf[first.From];
+            if (Math.Abs(made - millilitres.ToDouble()) > 0.03 * made || speech.SentenceOf[second.From] != sentence
+                || (words.Heard(second.To, Math.Min(speech.SentenceEnd(first.From), second.To + 4)).IsEmpty && words.Heard(Math.Max(speech.SentenceStart(first.From), first.From - 3), first.From).IsEmpty))
+                continue;
+            (first.Ounces, first.Counted) = (Measure.Of(ounces, Unit.Ounce), null);
+            (second.Metric, second.Counted) = (Measure.Of(millilitres, Unit.Millilitre), null);
+            Join(first, second);
+            amounts.Add(first);
+            bare.RemoveRange(i, 2);
+            i--;
+        }
+    }
 
     private bool IsPouredThing(int token)
     {

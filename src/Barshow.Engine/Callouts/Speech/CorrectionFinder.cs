@@ -3,7 +3,10 @@ using Barshow.Engine.Measures;
 namespace Barshow.Engine.Callouts.Speech;
 
 /// <summary>Finds what is taken back on camera: "an ounce, sorry, an ounce and a half"; "earlier I said half, it is three quarters".</summary>
-internal sealed class CorrectionFinder(SpeechText speech, LineupWords words)
+/// <param name="speech">The speech.</param>
+/// <param name="words">Its ingredient words.</param>
+/// <param name="names">The first words of drinks' names, in order: past another drink's name nothing is taken back at once.</param>
+internal sealed class CorrectionFinder(SpeechText speech, LineupWords words, IReadOnlyList<int> names)
 {
     private const int MostWordsBetween = 24;
 
@@ -51,6 +54,9 @@ internal sealed class CorrectionFinder(SpeechText speech, LineupWords words)
         if (first.Mention || second.From - first.To > MostWordsBetween || speech.SentenceOf[second.From] - speech.SentenceOf[first.From] > 2 || !IsOfOneKind(first, second))
             return false;
 
+        if (IsNameBetween(first.To, second.From))
+            return false;
+
         // "Sorry" and what follows it takes back only what it stands near, and only when no other thing is poured meanwhile.
         var strong = Strong.LastIn(speech, first.To, second.From);
         var weak = Weak.LastIn(speech, first.To, second.From);
@@ -64,6 +70,21 @@ internal sealed class CorrectionFinder(SpeechText speech, LineupWords words)
         if (weak is not { } near || second.From - near.To > 2)
             return false;
         return near.From - first.To <= 1 || (near.From - first.To <= 5 && speech.Tokens[near.From].Word is "no" or "wait" or "actually" or "nope");
+    }
+
+    private bool IsNameBetween(int from, int to)
+    {
+        int low = 0, high = names.Count;
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (names[middle] < from)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        return low < names.Count && names[low] < to;
     }
 
     private static bool IsOfOneKind(SpokenAmount first, SpokenAmount second)
