@@ -35,6 +35,10 @@ public static partial class FindingCatalogue
     public static FindingKind AmountDoubtful { get; } = new("amount-doubtful", Severity.Fix,
         "The number is read as it stands, but another is likely to be meant: 11/2 for 1½, 5-3 for 3-5.");
 
+    /// <summary>A line with a second amount, or a second ingredient, that is no other side of the first.</summary>
+    public static FindingKind TwoInOneLine { get; } = new("two-in-one-line", Severity.Fix,
+        "The line holds two amounts or two ingredients; the first is read and the rest is kept as a note.");
+
     /// <summary>No pours with the jiggers at hand make the amount.</summary>
     public static FindingKind OutOfJiggersReach { get; } = new("out-of-jiggers-reach", Severity.Fix,
         "No pours with the jiggers of the kit come within the smaller of 1 ml and 3 % of the amount.");

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.CommandLine;
 using System.Text.Json;
 using Barshow.Engine.Findings;
+using Barshow.Engine.Measures;
 using Barshow.Engine.Measures.Reading;
 
 namespace Barshow.Web.Verbs;
@@ -53,7 +54,7 @@ internal static class ReadVerb
         while (lines.Next(out var isCut) is { } line)
         {
             number++;
-            ReadLineJson.Write(writer, isCut ? TooLong(line) : LineReader.Read(line), number);
+            ReadLineJson.Write(writer, isCut ? TooLong(line) : LineReader.Read(line).WithSidesCompared(Convention.Bar), number);
             writer.Flush();
             output.Write(buffer.WrittenSpan);
             output.WriteByte((byte)'\n');

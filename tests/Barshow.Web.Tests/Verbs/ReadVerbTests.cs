@@ -42,6 +42,42 @@ public sealed class ReadVerbTests : IDisposable
         Assert.False(Directory.Exists(_barshow.At("data")));
     }
 
+    [Theory]
+    [InlineData("25 ml (¾ oz) lime juice", "¾ oz stands beside 25 ml, 11.1 % more than the 22.5 ml it makes.")]
+    [InlineData("50 ml (1¾ oz) gin", "1¾ oz stands beside 50 ml, 4.8 % less than the 52.5 ml it makes.")]
+    [InlineData("30 ml (1 tsp) syrup", "1 tsp stands beside 30 ml, 500 % more than the 5 ml it makes.")]
+    [InlineData("60–90 ml (1–2 oz) soda water", "1–2 oz stands beside 60–90 ml, 100 % more than the 30–60 ml it makes.")]
+    public void Two_sides_of_a_line_that_contradict_are_a_stop(string line, string message)
+    {
+        var finding = Assert.Single(Object(line).GetProperty("findings").EnumerateArray());
+
+        Assert.Equal("pair-disagrees", finding.GetProperty("kind").GetString());
+        Assert.Equal(message, finding.GetProperty("message").GetString()!.Replace('\u00A0', ' '));
+    }
+
+    [Fact]
+    public void Two_sides_that_agree_are_passed_in_silence() =>
+        Assert.Empty(Object("22.5 ml (¾ oz) lime juice").GetProperty("findings").EnumerateArray());
+
+    [Theory]
+    [InlineData("½ oz dark rum float", "oz", "float")]
+    [InlineData("top with 60 ml soda water", "ml", "top")]
+    [InlineData("Top off with club soda (2-3 oz)", "oz", "top")]
+    [InlineData("60 ml sparkling wine, chilled, to top", "ml", "top, chilled")]
+    public void What_the_hand_does_with_an_amount_is_in_the_note(string line, string unit, string note)
+    {
+        var read = Object(line);
+
+        Assert.Equal((unit, note), (read.GetProperty("unit").GetString(), read.GetProperty("note").GetString()));
+    }
+
+    /// <remarks>The fluid ounce of NIST Handbook 44, appendix C.</remarks>
+    [Fact]
+    public void Millilitres_are_written_to_ten_decimals() =>
+        Assert.Contains("\"ml\":29.5735295625,", _barshow.Run("1 us fl oz gin", "read").Output, StringComparison.Ordinal);
+
+    private static JsonElement Object(string line) => JsonDocument.Parse(Read(Encoding.UTF8.GetBytes(line))[0]).RootElement;
+
     [Fact]
     public void A_file_that_is_not_there_is_refused_in_one_sentence()
     {

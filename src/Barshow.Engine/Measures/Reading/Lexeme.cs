@@ -84,6 +84,12 @@ internal enum Role
     /// <summary>Between the two sides of one callout: "that's", "which is".</summary>
     Saying = 1 << 26,
 
+    /// <summary>Said while thinking: "um", "you know". It is part of no name.</summary>
+    Filler = 1 << 27,
+
+    /// <summary>Said before an amount in speech: "we've got", "let's say".</summary>
+    Lead = 1 << 28,
+
     /// <summary>How a name is, not what it is: "fresh", "large". It may stand in a name and never is one.</summary>
     Quality = 1 << 24,
 }

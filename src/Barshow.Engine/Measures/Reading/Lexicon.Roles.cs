@@ -30,6 +30,8 @@ internal static partial class Lexicon
         Play(Role.From, "from");
         Play(Role.Saying, "that's that’s thats that is which so it's it’s equals makes being ie aka");
         Play(Role.Over, "over");
+        Play(Role.Filler, "um umm uhm uh uhh er erm hmm like okay ok so then roughly maybe just alright");
+        Play(Role.Lead, "now well right let's let’s lets say we've we’ve we i i'll i’ll i'm i’m we'll we’ll we're we’re you you'll you’ll know got have need want use using add adding pour pouring take in with and plus here here's here’s from going go goes there's there’s");
         Play(Role.Quality, "fresh freshly good ripe organic unwaxed cold chilled finely thinly lightly gently fine whole pressed squeezed");
 
         void Play(Role role, string spellings) => Add(words, spellings, lexeme => lexeme with { Role = lexeme.Role | role });

@@ -73,6 +73,7 @@ internal sealed partial class LineGrammar
 
         Take(measure);
         next = measure.Flaw == Flaw.Malformed ? next : Second(next);
+        next = AnotherAmount(next);
         var nameStart = AfterMeasure(next);
         if (measure.Unit is null && measure.Measure is not null && ClosingUnit(nameStart) is { } closed)
             return closed;
@@ -167,6 +168,19 @@ internal sealed partial class LineGrammar
         return i;
     }
 
+    // "half an ounce of, uh, simple syrup".
+    private int SkipFillers(int i)
+    {
+        var at = SkipSeparators(i);
+        while (FillerAt(at) is var next and > 0)
+            at = SkipSeparators(next);
+        return run[at].Kind == TokenKind.End ? i : at;
+    }
+
+    private int FillerAt(int i) => run[i].Has(Role.Filler) ? i + 1
+        : run[i].Kind == TokenKind.Word && Is(run.TextOf(run[i]), "you") && run[i + 1].Kind == TokenKind.Word && Is(run.TextOf(run[i + 1]), "know") ? i + 2
+        : -1;
+
     // Between an amount and its ingredient: "of", a separator, "each".
     private int AfterMeasure(int i)
     {
@@ -181,15 +195,18 @@ internal sealed partial class LineGrammar
 
         if (run[i].Lexeme?.Word is "max" or "maximum" or "min" or "minimum" or "approx")
             i++;
-        if (run[i].Kind == TokenKind.Word && run[i].Length == 4 && Is(run.TextOf(run[i]), "each") && run[i + 1].Kind == TokenKind.Word)
+        if (run[i].Kind == TokenKind.Word && run[i].Length == 4 && Is(run.TextOf(run[i]), "each") && (run[i + 1].Kind == TokenKind.Word || run[i + 1].Is(':')))
         {
+            _isListed = run[i + 1].Is(':');
             _nameBefore = Joined(_nameBefore, "each");
             i++;
         }
 
+        i = SkipFillers(i);
         if (run[i].Has(Role.Of))
             i++;
-        if (run[i].Kind == TokenKind.Word && run[i].Length == 3 && Is(run.TextOf(run[i]), "the") && run[i + 1].Kind == TokenKind.Word)
+        i = SkipFillers(i);
+        if (run[i].Kind == TokenKind.Word && (Is(run.TextOf(run[i]), "the") || Is(run.TextOf(run[i]), "some")) && run[i + 1].Kind == TokenKind.Word)
             i++;
         return SkipSeparators(i);
     }

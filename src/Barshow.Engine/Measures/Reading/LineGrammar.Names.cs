@@ -67,7 +67,16 @@ internal sealed partial class LineGrammar
                 continue;
             }
 
-            if (nameEnd < 0 && hasNoun && BeginsNote(at, end))
+            if (nameEnd < 0 && hasNoun && end == int.MaxValue && LateSecond(at) is var afterLate and > 0)
+            {
+                CloseName(at);
+                at = afterLate;
+                continue;
+            }
+
+            if (nameEnd < 0 && hasNoun && end == int.MaxValue)
+                SayTwo(at);
+            if (nameEnd < 0 && hasNoun && (_isTwo || BeginsNote(at, end)))
             {
                 CloseName(at);
                 noteFrom = at;
@@ -90,7 +99,7 @@ internal sealed partial class LineGrammar
         {
             if (nameEnd >= 0)
                 return;
-            while (to > from && IsTrailingEdge(to - 1))
+            while (to > from && (IsTrailingEdge(to - 1) || to - 1 > from && run[to - 1].Has(Role.Filler)))
                 to--;
             nameEnd = to;
         }
@@ -108,8 +117,10 @@ internal sealed partial class LineGrammar
     {
         while (from < to && run[from].Kind == TokenKind.Mark && run[from].Mark is not ('(' or '[' or '"' or '“'))
             from++;
-        while (to > from && IsTrailingEdge(to - 1))
+        while (to > from && (IsTrailingEdge(to - 1) || run[to - 1].Has(Role.Filler)))
             to--;
+        if (to == from + 2 && FillerAt(from) == to)
+            return;
         if (TextOf(from, to) is not { Length: > 0 } text)
             return;
         note ??= new();
@@ -130,7 +141,7 @@ internal sealed partial class LineGrammar
             return false;
         return token.Mark switch
         {
-            ',' => !(run.Touches(i) && run.Touches(i + 1) && run[i - 1].Kind == TokenKind.Digits && run[i + 1].Kind == TokenKind.Digits),
+            ',' => !_isListed && !(run.Touches(i) && run.Touches(i + 1) && run[i - 1].Kind == TokenKind.Digits && run[i + 1].Kind == TokenKind.Digits),
             ';' => true,
             '-' or '–' => !inNote && !run.Touches(i) && !run.Touches(i + 1) || token.Mark == '–' && !inNote && !run.Touches(i + 1),
             '/' or '|' or '·' or '=' => !inNote && SecondAhead(i + 1),

@@ -86,6 +86,29 @@ internal sealed partial class LineGrammar
         }
     }
 
+    /// <summary>lead = what is said before an amount, with its commas: "um,", "so then,", "we've got", "from".</summary>
+    private int Lead(int i)
+    {
+        var at = i;
+        while (at < i + MostLead && run[at].Kind == TokenKind.Word && run[at].Has(Role.Filler | Role.Lead) && !IsFigureOne(at))
+        {
+            at++;
+            while (run[at].Kind == TokenKind.Mark && run[at].Mark is ',' or '…' or '.' && !run.Touches(at + 1))
+                at++;
+        }
+
+        if (at == i)
+            return i;
+        if (run[at].Lexeme?.Open is not null)
+            return at;
+        return _amounts.Measure(at, out var measure) > 0 && (measure.HasNumber || measure.Unit is not null) ? at : i;
+    }
+
+    private const int MostLead = 12;
+
+    // The letter of "I½ oz" and "I oz" is a figure; that of "I use" is a word.
+    private bool IsFigureOne(int i) => run[i].Length == 1 && (run[i + 1].Kind != TokenKind.Word || run[i + 1].Lexeme?.Unit is not null);
+
     /// <summary>invitation = "add", "then", "plus" ... before a measure.</summary>
     private int Invitation(int i)
     {

@@ -14,6 +14,9 @@ internal sealed partial class LineGrammar(TokenRun run)
     private OpenMeasure? _open;
     private bool _optional;
     private bool _flawed;
+
+    /// <summary>A list of names follows "each:", whose commas part names and begin no note.</summary>
+    private bool _isListed;
     private string? _nameBefore;
     private string? _label;
 
@@ -24,6 +27,7 @@ internal sealed partial class LineGrammar(TokenRun run)
         start = Labels(start);
         if (run[start].Kind == TokenKind.End)
             return Done("", null, null);
+        start = Lead(start);
         if (YieldLine(start) is { } ofFruit)
             return ofFruit;
         if (OpenLine(start) is { } open)
@@ -34,6 +38,7 @@ internal sealed partial class LineGrammar(TokenRun run)
 
     private ReadLine Done(string name, TextPlace? namePlace, string? note)
     {
+        WeighOunces();
         var measure = _measure;
         if (_open is { } open)
             measure = measure?.As(open) ?? Measures.Measure.LeftOpen(open);

@@ -34,7 +34,7 @@ public static class ReadLineJson
         }
 
         writer.WriteString("name", FindingJson.WellFormed(read.Name));
-        writer.WriteString("note", read.Note is { } note ? FindingJson.WellFormed(note) : null);
+        writer.WriteString("note", Note(read) is { } note ? FindingJson.WellFormed(note) : null);
         writer.WriteBoolean("optional", read.Optional);
         writer.WriteStartArray("findings");
         foreach (var finding in read.Findings)
@@ -42,6 +42,12 @@ public static class ReadLineJson
         writer.WriteEndArray();
         writer.WriteEndObject();
     }
+
+    // Beside an amount the unit is written; what the hand does with it, "top" or "float", then goes before the note.
+    private static string? Note(ReadLine read) =>
+        read.Measure is { HasAmount: true, Unit: not null, Open: { } open }
+            ? read.Note is { } note ? $"{Measure.NameOf(open)}, {note}" : Measure.NameOf(open)
+            : read.Note;
 
     private static void WriteMeasure(Utf8JsonWriter writer, Measure? measure)
     {
