@@ -101,7 +101,7 @@ internal sealed partial class LineGrammar
             return i;
         if (run[at].Lexeme?.Open is not null)
             return at;
-        return _amounts.Measure(at, out var measure) > 0 && (measure.HasNumber || measure.Unit is not null) ? at : i;
+        return _amounts.Measure(at, out var measure) > 0 && (measure.HasNumber && !measure.IsArticle || measure.Unit is not null) ? at : i;
     }
 
     private const int MostLead = 12;
