@@ -3,6 +3,7 @@ using Barshow.Engine.Episodes.Briefs;
 using Barshow.Engine.Featured;
 using Barshow.Engine.Findings;
 using Barshow.Engine.Measures;
+using Barshow.Engine.Names;
 using Barshow.Engine.Planning;
 using Barshow.Engine.Planning.Baskets;
 using Barshow.Engine.Planning.Bottles;
@@ -174,8 +175,14 @@ public sealed record EpisodeWork
     private static Dictionary<Stage, IReadOnlyList<Finding>> Sorted(IEnumerable<(Stage Stage, IEnumerable<Finding> Findings)> found)
     {
         var said = new HashSet<(string, string, string)>();
-        return found
-            .SelectMany(group => group.Findings.Select(finding => (group.Stage, Finding: finding)))
+        var all = found.SelectMany(group => group.Findings.Select(finding => (group.Stage, Finding: finding))).ToList();
+        // An ingredient the house does not know is told with its line where there is one; what else follows from not knowing it is not told again.
+        var unknown = all.Where(pair => pair.Finding.Kind == FindingCatalogue.IngredientUnknown).Select(pair => pair.Finding).ToList();
+        var names = unknown.Select(finding => NameFolding.Fold(finding.Subject)).ToHashSet(StringComparer.Ordinal);
+        var withLine = unknown.Where(finding => finding.Line is not null).Select(finding => NameFolding.Fold(finding.Subject)).ToHashSet(StringComparer.Ordinal);
+        return all
+            .Where(pair => pair.Finding.Kind != FindingCatalogue.CompositionUnknown || !names.Contains(NameFolding.Fold(pair.Finding.Ingredient ?? pair.Finding.Subject)))
+            .Where(pair => pair.Finding.Kind != FindingCatalogue.IngredientUnknown || pair.Finding.Line is not null || !withLine.Contains(NameFolding.Fold(pair.Finding.Subject)))
             .Where(pair => said.Add((pair.Finding.Kind.Name, pair.Finding.Subject, pair.Finding.Message)))
             .GroupBy(pair => pair.Stage)
             .ToDictionary(group => group.Key, group => (IReadOnlyList<Finding>)[.. group.Select(pair => pair.Finding).OrderByDescending(finding => finding.Severity)]);
