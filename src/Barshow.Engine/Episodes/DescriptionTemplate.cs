@@ -90,10 +90,10 @@ public sealed record DescriptionTemplate
         "Shown before",
         "{earlier}",
         "",
-        "Cautions",
-        "{cautions}",
+        "{credits}",
         "",
-        "{credits}");
+        "Cautions",
+        "{cautions}");
 
     /// <summary>What is said at the end of every description; empty for nothing.</summary>
     public string Credits { get; init; } = "";

@@ -157,6 +157,19 @@ public class DescriptionTests
         Assert.Contains("How many drinks you can make with white rum, aromatic bitters: 1 (Kelp); + lime, egg white: 2 (Harbour Sour); + orgeat, soda water: 3 (Dune)", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(null)]
+    [InlineData("{disclosure}\n{hook}\n\n{chapters}\n\n{recipes}\n\n{gifts}\n\n{links}\n\nCautions\n{cautions}\n\n{credits}")]
+    public void Cautions_stand_last_after_the_credits_too(string? template)
+    {
+        var description = new DescriptionTemplate { Credits = "Filmed at Salt Lane." };
+
+        var block = SaltLane.Describe(SaltLane.Evening, SaltLane.House with { Description = template is null ? description : description with { Text = template } });
+
+        Assert.Equal(DescriptionPart.Cautions, block.Sections[^1].Part);
+        Assert.Contains("Filmed at Salt Lane.\n\nCautions\n", block.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Cautions_stand_last_and_name_allergens_hazards_and_standard_drinks()
     {

@@ -11,7 +11,7 @@ internal readonly record struct TemplatePiece(string Own, DescriptionPart? Slot)
 /// <summary>Reads a template into paragraphs of own text and slots.</summary>
 internal static partial class TemplateReader
 {
-    /// <summary>The paragraphs; disclosure and cautions are put in at the top and the bottom where the template has no slot for them.</summary>
+    /// <summary>The paragraphs; disclosure and cautions are put in at the top and the bottom where the template has no slot for them, and a paragraph of the cautions alone goes last wherever it was written.</summary>
     public static List<List<TemplatePiece>> Read(string template, List<Finding> findings)
     {
         var paragraphs = new List<List<TemplatePiece>>();
@@ -39,6 +39,7 @@ internal static partial class TemplateReader
         Require(DescriptionPart.Gifts, paragraphs.Count);
         Require(DescriptionPart.Links, paragraphs.Count);
         Require(DescriptionPart.Cautions, paragraphs.Count);
+        CautionsLast();
         return paragraphs;
 
         void Close()
@@ -46,6 +47,16 @@ internal static partial class TemplateReader
             if (current.Count > 0)
                 paragraphs.Add(current);
             current = [];
+        }
+
+        void CautionsLast()
+        {
+            var at = paragraphs.FindIndex(paragraph => paragraph.Any(piece => piece.Slot is DescriptionPart.Cautions) && paragraph.TrueForAll(piece => piece.Slot is null or DescriptionPart.Cautions));
+            if (at < 0)
+                return;
+            var cautions = paragraphs[at];
+            paragraphs.RemoveAt(at);
+            paragraphs.Add(cautions);
         }
 
         void Require(DescriptionPart part, int at)
