@@ -69,6 +69,10 @@ public sealed record Measure
     public Rational? InMillilitres(Convention convention, BarSizes? sizes = null) =>
         Unit?.MillilitresUnder(convention, sizes) is { } each && Middle is { } middle ? middle * each : null;
 
+    /// <summary>The same in floating point, for the computations that are not exact anyway: no amount is too long for it.</summary>
+    public double? MillilitresNear(Convention convention, BarSizes? sizes = null) =>
+        Unit?.MillilitresUnder(convention, sizes) is { } each && Low is { } low && High is { } high ? (low.ToDouble() + high.ToDouble()) / 2 * each.ToDouble() : null;
+
     /// <summary>The same measure a number of times over.</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is below nought.</exception>
     public Measure Times(Rational factor)

@@ -106,6 +106,8 @@ public sealed record PourableGrid
     private static Rational ToHundredths(Rational value)
     {
         var rounded = value.RoundTo(new(1, 100));
-        return rounded.Sign == 0 ? value : rounded;
+        // A drop or two is not nothing, and a fraction in millions is no amount that anyone reads.
+        var fine = new Rational(1, 10_000);
+        return rounded.Sign != 0 || value.Sign == 0 ? rounded : value < fine ? fine : value.RoundTo(fine);
     }
 }

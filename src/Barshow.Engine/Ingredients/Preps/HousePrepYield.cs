@@ -110,7 +110,7 @@ internal sealed class PrepReckoning(IngredientShelf shelf, Convention convention
             return null;
         if (amount.Unit?.Grams is { } each)
             return (middle * each).ToDouble();
-        return amount.InMillilitres(convention, sizes)?.ToDouble() * (ingredient.Composition.DensityGramsPerMillilitre ?? SugarSolution.GranulatedGramsPerMillilitre);
+        return amount.MillilitresNear(convention, sizes) * (ingredient.Composition.DensityGramsPerMillilitre ?? SugarSolution.GranulatedGramsPerMillilitre);
     }
 
     private double? MillilitresOf(Measure amount, Ingredient ingredient, Composition composition)

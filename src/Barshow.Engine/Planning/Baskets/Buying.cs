@@ -34,7 +34,7 @@ internal sealed record Buying(QuantityKind Kind, IReadOnlyList<(Pack Pack, doubl
     {
         if (bottle is not { Millilitres: > 0 and var size } || !double.IsFinite(size) || bottle.Ingredient != ingredient.Slug)
             return [.. ingredient.Packs.Where(IsSound)];
-        return [ingredient.Packs.FirstOrDefault(pack => IsSound(pack) && pack.Holds.InMillilitres(Convention.Bar)?.ToDouble() == size)
+        return [ingredient.Packs.FirstOrDefault(pack => IsSound(pack) && pack.Holds.MillilitresNear(Convention.Bar) == size)
             ?? new Pack($"{PlanningFindings.Millilitres(size)} bottle", Measure.Of(Rational.FromDecimal((decimal)Math.Min(Math.Round(size, 3), 1e9)), Unit.Millilitre))];
     }
 

@@ -69,6 +69,6 @@ internal static class Conversion
     private static double? ContainerOf(Unit? cut, Ingredient ingredient) =>
         cut == Unit.Can || cut == Unit.Bottle
             ? ingredient.Packs.Where(pack => pack.Name.Contains(cut!.Spoken, StringComparison.OrdinalIgnoreCase))
-                .Select(pack => pack.Holds.InMillilitres(Convention.Bar)?.ToDouble()).FirstOrDefault(held => held > 0)
+                .Select(pack => pack.Holds.MillilitresNear(Convention.Bar)).FirstOrDefault(held => held > 0)
             : null;
 }

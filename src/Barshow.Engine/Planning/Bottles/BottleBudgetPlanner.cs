@@ -31,7 +31,7 @@ public static class BottleBudgetPlanner
         var viewerMillilitres = viewer?.Millilitres ?? 0;
         var shootMillilitres = shoot?.Millilitres ?? 0;
         var shootBottle = stated ?? CommonSizes[0];
-        var onHand = bar.Ingredients[slug]?.OnHand?.InMillilitres(episode.Convention, bar.House.BarSizes)?.ToDouble() ?? 0;
+        var onHand = bar.Ingredients[slug]?.OnHand?.MillilitresNear(episode.Convention, bar.House.BarSizes) ?? 0;
         var bottles = Whole(shootMillilitres / shootBottle);
         var each = (viewer?.Parts ?? []).GroupBy(part => (part.Drink, part.DrinkName))
             .Select(group => (group.Key.Drink, group.Key.DrinkName, Millilitres: group.Sum(part => part.Each.Amount))).ToList();

@@ -98,7 +98,7 @@ internal static class BaseSwap
     {
         var place = spec.Lines.Index()
             .Where(line => shelf[line.Item.Ingredient]?.Kind is IngredientKind.Spirit)
-            .OrderByDescending(line => line.Item.Planned?.InMillilitres(Convention.Bar)?.ToDouble() ?? 0)
+            .OrderByDescending(line => line.Item.Planned?.MillilitresNear(Convention.Bar) ?? 0)
             .Select(line => (int?)line.Index)
             .FirstOrDefault();
         if (place is not { } at || shelf[bottle] is not { } poured)

@@ -86,11 +86,11 @@ public sealed class StandInPlanner
             .Where(line => line.Item.Ingredient != _to.Slug && line.Item.Planned?.InMillilitres(_episode.Convention, _bar.House.BarSizes) is not null)
             .Select(line => (line.Index, line.Item, PerMillilitre: _bar.Ingredients[line.Item.Ingredient] is { } ingredient ? content(ContentOf(ingredient)) / 100 : 0))
             .Where(line => line.PerMillilitre * 100 >= least)
-            .OrderByDescending(line => line.PerMillilitre * line.Item.Planned!.InMillilitres(_episode.Convention, _bar.House.BarSizes)!.Value.ToDouble())
+            .OrderByDescending(line => line.PerMillilitre * line.Item.Planned!.MillilitresNear(_episode.Convention, _bar.House.BarSizes)!.Value)
             .FirstOrDefault();
         if (strongest.PerMillilitre <= 0)
             return spec;
-        var now = strongest.Item.Planned!.InMillilitres(_episode.Convention, _bar.House.BarSizes)!.Value.ToDouble();
+        var now = strongest.Item.Planned!.MillilitresNear(_episode.Convention, _bar.House.BarSizes)!.Value;
         var changed = With(strongest.Item, now + missingGrams / strongest.PerMillilitre, $"keeps the drink as {kept} with {_to.Name}");
         return spec with { Lines = [.. spec.Lines.Select((line, index) => index == strongest.Index ? changed : line)] };
     }

@@ -300,5 +300,5 @@ internal sealed class OrderDay
     private double MillilitresOf(Slug slug, Bar bar) => Episode.Lineup.Sum(drink =>
         (Episode.TakesOf(drink) + drink.TastedSwapOuts)
         * drink.Spec.Lines.Where(line => line.Ingredient == slug)
-            .Sum(line => line.Planned?.InMillilitres(Episode.Convention, bar.House.BarSizes)?.ToDouble() ?? 0));
+            .Sum(line => line.Planned?.MillilitresNear(Episode.Convention, bar.House.BarSizes) ?? 0));
 }

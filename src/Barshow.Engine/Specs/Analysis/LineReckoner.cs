@@ -59,7 +59,7 @@ internal sealed class LineReckoner(Spec spec, AnalysisSetting setting)
     {
         _unknown.Add(line.Name);
         _findings.Add(AnalysisSentences.IngredientUnknown(spec, line));
-        var millilitres = openTop ? 0 : measure?.InMillilitres(setting.Convention, setting.Sizes)?.ToDouble() ?? 0;
+        var millilitres = openTop ? 0 : measure?.MillilitresNear(setting.Convention, setting.Sizes) ?? 0;
         return new(line, null, place, millilitres, 0, 0, 0, openTop);
     }
 

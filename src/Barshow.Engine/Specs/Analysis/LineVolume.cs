@@ -32,9 +32,9 @@ internal static class LineVolume
         if (!measure.HasAmount)
             return OfOpen(measure.Open, use, setting);
         if (measure.Unit == Unit.Dash && ingredient.DashMillilitres is { } dash)
-            return (measure.Middle!.Value * dash).ToDouble();
-        if (measure.InMillilitres(setting.Convention, setting.Sizes) is { } volume)
-            return volume.ToDouble();
+            return (measure.Low!.Value.ToDouble() + measure.High!.Value.ToDouble()) / 2 * dash.ToDouble();
+        if (measure.MillilitresNear(setting.Convention, setting.Sizes) is { } volume)
+            return volume;
         if (measure.Unit?.Grams is { } grams)
             return ingredient.Composition.DensityGramsPerMillilitre is > 0 and var density ? (measure.Middle!.Value * grams).ToDouble() / density : null;
         return ingredient.Kind is IngredientKind.Egg && (measure.Unit is null || measure.Unit == Unit.Piece) ? measure.Middle!.Value.ToDouble() * EggMillilitres(ingredient) : null;

@@ -31,7 +31,7 @@ internal static class MixedSolids
             { Grams: { } each } => (amount * each).ToDouble(),
             _ when measure.Unit == Unit.Pinch => amount.ToDouble() * PinchGrams,
             _ when measure.Unit is null || measure.Unit == Unit.Cube || measure.Unit == Unit.Piece => amount.ToDouble() * CubeGrams,
-            _ => measure.InMillilitres(setting.Convention, setting.Sizes)?.ToDouble() * (ingredient.Composition.DensityGramsPerMillilitre ?? SugarSolution.GranulatedGramsPerMillilitre),
+            _ => measure.MillilitresNear(setting.Convention, setting.Sizes) * (ingredient.Composition.DensityGramsPerMillilitre ?? SugarSolution.GranulatedGramsPerMillilitre),
         };
         return grams is { } weight ? new(weight, weight * DissolvedMillilitresPerGram) : null;
     }
