@@ -13,7 +13,7 @@ public static class CalloutChecker
     {
         ArgumentNullException.ThrowIfNull(captions);
         ArgumentNullException.ThrowIfNull(sheet);
-        return Check(captions.Cues, captions.Findings, sheet, isFilm: true) with { Format = captions.Format };
+        return Check(captions.Cues, captions.Findings, sheet, isFilm: true) with { Format = captions.Format, LastSeconds = captions.Cues.Count > 0 ? captions.Cues[^1].EndSeconds : null };
     }
 
     /// <summary>Checks a written script or description as if it were said.</summary>

@@ -12,6 +12,9 @@ public sealed record CalloutReport(IReadOnlyList<SaidCallout> Callouts, IReadOnl
 {
     /// <summary>How the captions were written; null for a written text.</summary>
     public CaptionFormat? Format { get; init; }
+
+    /// <summary>Where the last cue ends, in seconds of film; null when it is not known.</summary>
+    public double? LastSeconds { get; init; }
 }
 
 /// <summary>A check that was not made.</summary>

@@ -9,6 +9,12 @@ public sealed record SaidCallout(string Text)
     /// <summary>The start of the cue that holds the first word, in seconds of film; null when the speech has no times.</summary>
     public double? TimeSeconds { get; init; }
 
+    /// <summary>The end of the cue that holds the last word, in seconds of film; null when it is not known.</summary>
+    public double? EndSeconds { get; init; }
+
+    /// <summary>The lines it is tied to, each by its drink's place in the lineup and its own in the drink, counted from 0.</summary>
+    public IReadOnlyList<(int Drink, int Line)> Places { get; init; } = [];
+
     /// <summary>The side in ounces; null when none was said.</summary>
     public Measure? Ounces { get; init; }
 

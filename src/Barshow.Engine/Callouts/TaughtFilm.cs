@@ -89,6 +89,8 @@ internal sealed class TaughtFilm
         return new(Quote(k))
         {
             TimeSeconds = TimeOf(k),
+            EndSeconds = Speech.CueAt(amount.Place.End - 1)?.EndSeconds,
+            Places = [.. ties.Select(tie => (tie.Drink, tie.Line))],
             Ounces = amount.Ounces,
             Metric = amount.Metric,
             Counted = amount.Counted,

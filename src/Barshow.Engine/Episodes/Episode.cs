@@ -66,6 +66,12 @@ public sealed record Episode
     /// <summary>The address of the film's still picture; empty when there is none.</summary>
     public string StillAddress { get; init; } = "";
 
+    /// <summary>The captions of the film as they were given, in whatever format; empty until there are some.</summary>
+    public string Captions { get; init; } = "";
+
+    /// <summary>Findings about what was said on film that were accepted or dismissed.</summary>
+    public IReadOnlyList<SettledFinding> Settled { get; init; } = [];
+
     /// <summary>Mise tasks that are done, by their key.</summary>
     public IReadOnlyList<string> Ticked { get; init; } = [];
 

@@ -108,6 +108,15 @@ public static class EpisodeEdits
         return episode with { Ticked = done ? [.. episode.Ticked.Append(task).Distinct()] : [.. episode.Ticked.Where(ticked => ticked != task)] };
     }
 
+    /// <summary>The episode with a finding about the film settled, or open again when <paramref name="settled"/> is null.</summary>
+    public static Episode WithSettled(this Episode episode, string finding, SettledFinding? settled)
+    {
+        ArgumentNullException.ThrowIfNull(episode);
+        ArgumentException.ThrowIfNullOrEmpty(finding);
+        var others = episode.Settled.Where(other => other.Finding != finding);
+        return episode with { Settled = settled is null ? [.. others] : [.. others, settled] };
+    }
+
     private static List<T> Moved<T>(IReadOnlyList<T> list, int from, int to)
     {
         var moved = list.ToList();

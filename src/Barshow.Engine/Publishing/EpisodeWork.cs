@@ -1,3 +1,4 @@
+using Barshow.Engine.Callouts;
 using Barshow.Engine.Episodes;
 using Barshow.Engine.Episodes.Briefs;
 using Barshow.Engine.Featured;
@@ -60,6 +61,9 @@ public sealed record EpisodeWork
     /// <summary>The description block.</summary>
     public required DescriptionBlock Description { get; init; }
 
+    /// <summary>What was said on film against the specs and the brief; null until there are captions.</summary>
+    public EpisodeCheck? Said { get; init; }
+
     /// <summary>The findings of each stage, the worst first.</summary>
     public required IReadOnlyDictionary<Stage, IReadOnlyList<Finding>> ByStage { get; init; }
 
@@ -81,7 +85,8 @@ public sealed record EpisodeWork
         Order = Shoot?.Order,
         Mise = Shoot?.Mise,
         Earlier = Earlier(Featured),
-        Findings = [.. Enum.GetValues<Stage>().Where(stage => stage != Stage.Publish).SelectMany(At)],
+        Said = [.. Lines(Said, Episode)],
+        Findings = [.. Enum.GetValues<Stage>().Where(stage => stage != Stage.Publish).SelectMany(At), .. Said?.ToPickUp ?? []],
     };
 
     /// <summary>Runs every engine over an episode.</summary>
@@ -125,6 +130,7 @@ public sealed record EpisodeWork
             ByStage = new Dictionary<Stage, IReadOnlyList<Finding>>(),
         };
         work = work with { Description = DescriptionComposer.Compose(work.Results, chapters) };
+        work = work with { Said = EpisodeCheck.Of(episode, bar.Ingredients, work.Description.Text) };
         return work with
         {
             ByStage = Sorted(
@@ -143,6 +149,7 @@ public sealed record EpisodeWork
                 (Stage.Shoot, shoot is null ? [] : shoot.Order.Findings.Concat(shoot.Viewers.Findings).Concat(shoot.Tasting.Findings)),
                 (Stage.Publish, chapters.Findings),
                 (Stage.Publish, work.Description.Findings),
+                (Stage.Publish, work.Said?.Open ?? []),
             ]),
         };
     }
@@ -162,6 +169,13 @@ public sealed record EpisodeWork
 
     // What was written beside an amount stands beside that amount only: once another layer changed it, both sides are computed.
     private static Measure? StillBeside(SpecLine line) => line.Amounts.Any(amount => amount.Layer is AmountLayer.Episode) ? null : line.WrittenBeside;
+
+    // The first time that a line is poured and said; what is repeated is not shown twice.
+    private static IEnumerable<SaidLine> Lines(EpisodeCheck? said, Episode episode) =>
+        from callout in said?.Report.Callouts ?? []
+        where callout is { TimeSeconds: not null, EndSeconds: not null, Mention: false, Retracted: false, Repeat: false } && callout.EndSeconds > callout.TimeSeconds
+        from place in callout.Places
+        select new SaidLine(episode.Lineup[place.Drink].Spec.Slug, place.Line + 1, callout.TimeSeconds!.Value, callout.EndSeconds!.Value);
 
     private static Finding NoDrinks(Episode episode) => new(FindingCatalogue.NoDrinks, episode.Title,
         "The lineup has no drink yet.",

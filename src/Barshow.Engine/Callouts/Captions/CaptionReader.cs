@@ -34,6 +34,10 @@ public static class CaptionReader
         return Read(text, notes);
     }
 
+    /// <summary>The bytes of a caption file as text, to be kept; no finding tells of the encoding.</summary>
+    public static string Text(ReadOnlySpan<byte> bytes) =>
+        CaptionEncoding.Decode(bytes[..Math.Min(bytes.Length, MostBytes)], new CaptionNotes()).TrimStart('\uFEFF');
+
     /// <summary>The lines of a written text as cues without times; a time at the head of a line stays part of it.</summary>
     internal static IReadOnlyList<CaptionCue> ReadText(string text) =>
         [.. Lines(text.Length > MostBytes ? text[..MostBytes] : text).Select((line, i) => new CaptionCue(null, null, line.Trim(), i + 1))];
