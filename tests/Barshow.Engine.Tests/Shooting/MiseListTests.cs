@@ -3,6 +3,8 @@ using Barshow.Engine.Findings;
 using Barshow.Engine.Ingredients;
 using Barshow.Engine.Measures;
 using Barshow.Engine.Names;
+using Barshow.Engine.Planning;
+using Barshow.Engine.Planning.Baskets;
 using Barshow.Engine.Shooting;
 using Barshow.Engine.Shooting.Mise;
 using Barshow.Engine.Specs;
@@ -22,9 +24,28 @@ public class MiseListTests
 
         var task = ShootPlan.Of(episode, Kit.Bar()).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
 
-        // 4 × 30 ml, 3 % spill, 10 % spare: 135.96 ml, so four and three quarter ounces; 28 ml a lime.
-        Assert.Equal("4¾ oz · 142.5 ml from 6 limes", task.Amount);
+        // 4 × 30 ml and 3 % spill are 123.6 ml, so four and a quarter ounces; five limes of 28 ml give 140 ml.
+        Assert.Equal("4¼ oz · 127.5 ml from 5 limes", task.Amount);
         Assert.Equal([Slug.Of("Salt Lane Sour"), Slug.Of("Harbour Sour")], task.For);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(5)]
+    public void What_is_pressed_is_what_was_bought_for_it(int takes)
+    {
+        var episode = Kit.Episode(Kit.Drink("Salt Lane Sour", takes: takes), Twisted("Harbour Sour"));
+        var bar = Kit.Bar();
+        var bought = BasketPlanner.Plan(episode, bar, DemandFor.Shoot).Fruit[Slug.Of("lime")]!;
+
+        var task = ShootPlan.Of(episode, bar).Mise.Tasks.Single(task => task.Key == "juice:lime-juice");
+
+        var pressed = bought.SpentShells / 2.0;
+        Assert.EndsWith(FormattableString.Invariant($"from {Math.Ceiling(pressed)} limes"), task.Amount, StringComparison.Ordinal);
+        Assert.True(Math.Ceiling(pressed) <= bought.Whole);
+        Assert.True(task.Quantity!.InMillilitres(episode.Convention)!.Value.ToDouble() <= pressed * 28 + 1e-6);
     }
 
     [Fact]

@@ -49,9 +49,13 @@ internal sealed partial class MiseTasks
             foreach (var (batch, drinks) in shares)
             {
                 var exact = need.Parts.Where(part => shares.Count == 1 || drinks.Contains(part.Drink)).Sum(part => part.Amount.Amount);
-                var quantity = DualAmount.RoundUp(exact * (1 + _pace.SpareShare), _episode.Convention);
+                // One batch presses the fruit that are bought for it, so the list speaks of the same fruit and the same juice as the order.
+                var plan = shares.Count == 1 ? _fruit[fruit.Slug] : null;
+                var quantity = plan is null
+                    ? DualAmount.RoundUp(exact, _episode.Convention)
+                    : DualAmount.UpTo(exact, exact + plan.SpareJuiceMillilitres, _episode.Convention);
                 var millilitres = quantity.InMillilitres(_episode.Convention)!.Value.ToDouble();
-                var whole = Math.Ceiling(millilitres / fruit.Produce!.JuiceMillilitres);
+                var whole = Math.Ceiling(plan is null ? millilitres / fruit.Produce!.JuiceMillilitres : plan.SpentShells / 2.0);
                 _tasks.Add(Window(juice, batch, drinks, MadeInHouse.HandsOn(juice, _pace, millilitres)) with
                 {
                     Key = KeyOf("juice", juice.Slug, batch),
