@@ -92,4 +92,17 @@ public sealed class BasketTests
     [Fact]
     public void An_absurd_need_is_still_answered() =>
         Assert.NotEmpty(PackCover.Cheapest([(new("one", M("1"), 1m), 1)], 1e15));
+
+    [Fact]
+    public void Water_weighed_for_one_syrup_and_measured_for_a_drink_is_one_amount()
+    {
+        var weighed = Syrup with { Prep = Syrup.Prep! with { Inputs = [new(S("white-sugar"), M("100 g")), new(S("water"), M("100 g"))], Yield = M("100 ml") } };
+        var drink = Drink("Long and plain", ("45 ml", "white-rum"), ("20 ml", weighed.Slug.Text), ("30 ml", "water"));
+
+        var water = BasketPlanner.Plan(Episode(drink), Of(weighed), DemandFor.Viewer).AtHome.Single(item => item.Name == "Water");
+
+        // 20 g for the syrup are 20.04 ml at 0.998 g/ml.
+        Assert.Equal(QuantityKind.Millilitres, water.Need.Kind);
+        Assert.Equal(50.04, water.Need.Amount, 2);
+    }
 }

@@ -79,7 +79,7 @@ public sealed class BasketPlanner
         {
             var need = string.Join(" and ", totals);
             if (ingredient.Kind is IngredientKind.Water)
-                return item;
+                return WithoutPacks(item with { Need = Quantity.Millilitres(0) }, ingredient, totals) is { Need.Amount: > 0 } poured ? poured : item;
             _findings.Add(packs.Count == 0 ? PlanningFindings.PackUnknown(name, need.Length > 0 ? need : "A little") : PlanningFindings.PackInOtherUnit(ingredient, need));
             return WithoutPacks(item, ingredient, totals);
         }

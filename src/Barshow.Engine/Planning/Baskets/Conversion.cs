@@ -37,11 +37,12 @@ internal static class Conversion
         };
     }
 
-    // Spoons of sugar and salt: granulated sugar as the nutrient database has it; salt 1.2 g/ml, common practice, no source.
+    // Spoons of sugar and salt: granulated sugar as the nutrient database has it; salt 1.2 g/ml, common practice, no source; water at 20 °C (OIML R 22).
     private static double? LooseDensity(IngredientKind kind) => kind switch
     {
         IngredientKind.Sugar => SugarSolution.GranulatedGramsPerMillilitre,
         IngredientKind.Salt => 1.2,
+        IngredientKind.Water => 0.998,
         _ => null,
     };
 
