@@ -278,7 +278,7 @@ internal sealed class AmountFinder(SpeechText speech, LineupWords words, FilmShe
 
         var (of, after) = Following(second, between.IsEmpty && !isNewSentence);
         if (after.Length == 0)
-            return !isNewSentence || second.From - first.To <= 3 || between.IsEmpty;
+            return !isNewSentence || second.From - first.To <= 3 || between.IsEmpty || speech.Tokens[speech.SentenceStart(second.From)].Word is "that" or "that's" or "thats" or "which" or "so" or "or";
         if (between.IsEmpty)
             return !isNewSentence || of;
 

@@ -90,7 +90,7 @@ internal sealed class MentionFinder(SpeechText speech, LineupWords words)
     {
         for (var from = start; from < amount.From; from++)
         {
-            if (AlternativeBefore.At(speech, from, amount.From) < 0)
+            if (AlternativeBefore.At(speech, from, amount.From) < 0 || IsOfHealth(from))
                 continue;
             if (Following.At(speech, from, Math.Min(speech.Tokens.Count, from + 6)) > 0)
                 continue;
@@ -107,6 +107,19 @@ internal sealed class MentionFinder(SpeechText speech, LineupWords words)
         return false;
     }
 
+    // "If you have a nut allergy, skip it" offers no other amount.
+    private bool IsOfHealth(int from)
+    {
+        var end = Math.Min(speech.SentenceEnd(from), from + 8);
+        for (var i = from; i < end; i++)
+        {
+            if (speech.Tokens[i].Word is var word && (word.StartsWith("allerg", StringComparison.Ordinal) || word.StartsWith("pregnan", StringComparison.Ordinal) || word.StartsWith("intoleran", StringComparison.Ordinal) || word is "skip" or "pasteurised" or "pasteurized" or "vegan"))
+                return true;
+        }
+
+        return false;
+    }
+
     private bool IsToldAfter(IReadOnlyList<SpokenAmount> amounts, int k)
     {
         var amount = amounts[k];
@@ -117,7 +130,7 @@ internal sealed class MentionFinder(SpeechText speech, LineupWords words)
             end = Math.Min(end, ours.From);
         if (SourceAfter.FirstIn(speech, amount.To, end) is { } source && !IsParted(amount.To, source.From))
             return true;
-        return AlternativeAfter.FirstIn(speech, amount.To, end) is { } other && !IsParted(amount.To, other.From) && Following.At(speech, other.From, speech.SentenceEnd(amount.From)) < 0;
+        return AlternativeAfter.FirstIn(speech, amount.To, end) is { } other && !IsParted(amount.To, other.From) && !IsOfHealth(other.From) && speech.Tokens[other.From - 1].Word is not ("so" or "and" or "but" or "because" or "also") && Following.At(speech, other.From, speech.SentenceEnd(amount.From)) < 0;
     }
 
     private bool IsParted(int from, int to)

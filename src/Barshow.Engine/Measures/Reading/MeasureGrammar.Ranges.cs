@@ -61,6 +61,13 @@ internal sealed partial class MeasureGrammar
         return token.Has(Role.To) || token.Has(Role.Or) || token.Has(Role.And) && isBetween ? i + 1 : -1;
     }
 
+    private bool IsUnitAhead(int i)
+    {
+        var at = run[i].Has(Role.Of) ? i + 1 : i;
+        at = run[at].Has(Role.Article) ? at + 1 : at;
+        return UnitAt(at, true, out var unit) > 0 && unit.Unit.Kind is UnitKind.Volume or UnitKind.Bar;
+    }
+
     /// <summary>What may follow the unit: "and a half"; "or two"; a range whose unit is said twice; "plus" a second amount of a kindred unit.</summary>
     private int AfterMeasureUnit(int i, in UnitRead unit, ref NumberRead low, ref NumberRead high, ref MeasureRead measure)
     {
@@ -72,7 +79,12 @@ internal sealed partial class MeasureGrammar
         var next = i;
         if (low.Value.IsWhole && high.Value == low.Value)
         {
+            var whole = low;
             next = AndShare(i, ref low);
+
+            // "thirty mil and three quarter ounce": the share has a unit of its own.
+            if (next > i && IsUnitAhead(next))
+                (next, low) = (i, whole);
             high = low;
         }
 
