@@ -9,6 +9,7 @@ namespace Barshow.Benchmarks.Callouts;
 
 /// <summary>A caption file of two hours: reading it (aim: under 100 ms), and checking it against a lineup of twelve.</summary>
 [MemoryDiagnoser]
+[ShortRunJob]
 public class CaptionReading
 {
     private const int Seconds = 7200;

@@ -28,6 +28,7 @@ internal sealed class Segmenter
     private readonly List<int[]> _labels = [[]];
     private readonly Dictionary<int, List<int>> _namedWith = [];
     private readonly HashSet<int> _pairOpenings = [];
+    private readonly Dictionary<(int Sentence, int Label), double> _ofIngredients = [];
 
     public Segmenter(SpeechText speech, LineupWords words, FilmSheet sheet, IReadOnlyList<SpokenAmount> amounts, List<NameMention> names, LineFit fit)
     {
@@ -53,7 +54,7 @@ internal sealed class Segmenter
                 if (start > 0 && from[start].Label == label && label != 0)
                     continue;
                 var score = best[start] - Opening(label, start, from);
-                var run = new Run(_labels[label], _sheet);
+                var run = new Run(label, _labels[label], _sheet);
                 for (var end = start; end < Math.Min(count, start + LongestStretch); end++)
                 {
                     score += Score(run, _events[end]);
@@ -67,8 +68,10 @@ internal sealed class Segmenter
     }
 
     // What has been said under one label so far.
-    private sealed class Run(int[] drinks, FilmSheet sheet)
+    private sealed class Run(int label, int[] drinks, FilmSheet sheet)
     {
+        public int Label { get; } = label;
+
         public int[] Drinks { get; } = drinks;
 
         public ulong[] Said { get; } = new ulong[drinks.Length];
@@ -90,7 +93,13 @@ internal sealed class Segmenter
     {
         if (happening.Name >= 0)
             return OfName(run, _names[happening.Name], happening.Name);
-        return happening.Amount >= 0 ? OfAmount(run, happening.Amount) : OfIngredient(run, happening.Ingredient);
+        if (happening.Amount >= 0)
+            return OfAmount(run, happening.Amount);
+
+        // What a sentence's ingredients say for a label is the same in every stretch that holds it.
+        if (!_ofIngredients.TryGetValue((happening.Ingredient, run.Label), out var score))
+            _ofIngredients[(happening.Ingredient, run.Label)] = score = OfIngredient(run, happening.Ingredient);
+        return score;
     }
 
     private double OfName(Run run, NameMention name, int index)
