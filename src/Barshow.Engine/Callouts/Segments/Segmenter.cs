@@ -11,6 +11,9 @@ namespace Barshow.Engine.Callouts.Segments;
 internal sealed class Segmenter
 {
     private const int LongestStretch = 90;
+
+    // Some ten hours of talk; the bound keeps hostile files from holding the machine.
+    private const int MostEvents = 8_000;
     private const double ToOpen = 4.5;
     private const double ToReturn = 1.0;
 
@@ -224,7 +227,7 @@ internal sealed class Segmenter
     {
         var nextName = 0;
         var nextAmount = 0;
-        for (var sentence = 0; sentence < _speech.Sentences; sentence++)
+        for (var sentence = 0; sentence < _speech.Sentences && _events.Count < MostEvents; sentence++)
         {
             var (from, to) = (_speech.SentenceStarts[sentence], _speech.SentenceStarts[sentence + 1]);
             var (firstName, firstAmount) = (nextName, nextAmount);
